@@ -1,0 +1,433 @@
+package foilwright.geometry.surface;
+
+import foilwright.geometry.Vector3;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.IntPredicate;
+
+/**
+ * A part of a triangle mesh: a set of convex fragments of triangles that do not overlap.
+ *
+ * <p>A fragment is a polygon in the weights (w1, w2) of the second and third corner of its
+ * triangle. Clipping cuts fragments exactly where a field, linear in each triangle, crosses a
+ * bound; the parts of a cut add up to the whole in area to rounding (about 1e-13 relative).
+ * Fragments smaller than 1e-12 of their triangle are dropped.
+ */
+public final class Region {
+  private static final double LEAST_SHARE = 1e-12;
+
+  private final TriangleMesh mesh;
+  private final int[] triangles;
+  private final int[] starts;
+  private final double[] w1;
+  private final double[] w2;
+
+  private Region(TriangleMesh mesh, int[] triangles, int[] starts, double[] w1, double[] w2) {
+    this.mesh = mesh;
+    this.triangles = triangles;
+    this.starts = starts;
+    this.w1 = w1;
+    this.w2 = w2;
+  }
+
+  public static Region whole(TriangleMesh mesh) {
+    return ofTriangles(mesh, t -> true);
+  }
+
+  public static Region empty(TriangleMesh mesh) {
+    return new Builder(mesh).build();
+  }
+
+  /** The triangles that a test accepts, whole. */
+  public static Region ofTriangles(TriangleMesh mesh, IntPredicate accepted) {
+    Builder builder = new Builder(mesh);
+    for (int t = 0; t < mesh.triangleCount(); t++) {
+      if (accepted.test(t)) {
+        builder.addTriangle(t);
+      }
+    }
+    return builder.build();
+  }
+
+  public TriangleMesh mesh() {
+    return mesh;
+  }
+
+  public int fragmentCount() {
+    return triangles.length;
+  }
+
+  /** The triangle that a fragment belongs to. */
+  public int triangle(int fragment) {
+    return triangles[fragment];
+  }
+
+  /** Number of vertices of a fragment, at least three, counter-clockwise seen from outside. */
+  public int size(int fragment) {
+    return starts[fragment + 1] - starts[fragment];
+  }
+
+  /** Vertex {@code i} of a fragment in the head frame, millimetres. */
+  public Vector3 vertex(int fragment, int i) {
+    int j = starts[fragment] + i;
+    return mesh.point(triangles[fragment], w1[j], w2[j]);
+  }
+
+  /** Weight of the second corner of the triangle at vertex {@code i} of a fragment. */
+  double weight1(int fragment, int i) {
+    return w1[starts[fragment] + i];
+  }
+
+  /** Weight of the third corner of the triangle at vertex {@code i} of a fragment. */
+  double weight2(int fragment, int i) {
+    return w2[starts[fragment] + i];
+  }
+
+  public boolean isEmpty() {
+    return triangles.length == 0;
+  }
+
+  /** Area in square millimetres. */
+  public double area() {
+    double sum = 0;
+    for (int f = 0; f < triangles.length; f++) {
+      sum += area(f);
+    }
+    return sum;
+  }
+
+  /** Area of one fragment in square millimetres. */
+  public double area(int fragment) {
+    return 2
+        * mesh.area(triangles[fragment])
+        * weightArea(w1, w2, starts[fragment], starts[fragment + 1]);
+  }
+
+  private static double weightArea(double[] u, double[] v, int from, int to) {
+    double twice = 0;
+    for (int i = from + 1; i + 1 < to; i++) {
+      twice += (u[i] - u[from]) * (v[i + 1] - v[from]) - (u[i + 1] - u[from]) * (v[i] - v[from]);
+    }
+    return twice / 2;
+  }
+
+  /**
+   * Integral of a field over the region: the field's unit times square millimetres; exact for the
+   * field.
+   */
+  public double integrate(LinearValues field) {
+    double sum = 0;
+    for (int f = 0; f < triangles.length; f++) {
+      int t = triangles[f];
+      double a = field.at(t, 0);
+      double b = field.at(t, 1) - a;
+      double c = field.at(t, 2) - a;
+      int from = starts[f];
+      for (int i = from + 1; i + 1 < starts[f + 1]; i++) {
+        double mean =
+            a + (b * (w1[from] + w1[i] + w1[i + 1]) + c * (w2[from] + w2[i] + w2[i + 1])) / 3;
+        sum += mesh.area(t) * fanTwice(from, i) * mean;
+      }
+    }
+    return sum;
+  }
+
+  private double fanTwice(int from, int i) {
+    return (w1[i] - w1[from]) * (w2[i + 1] - w2[from])
+        - (w1[i + 1] - w1[from]) * (w2[i] - w2[from]);
+  }
+
+  /**
+   * The mean position by area, millimetres; inside the head, not on the surface.
+   *
+   * @throws IllegalArgumentException when the region is empty
+   */
+  public Vector3 areaCentroid() {
+    double area = 0;
+    Vector3 sum = Vector3.ZERO;
+    for (int f = 0; f < triangles.length; f++) {
+      int from = starts[f];
+      for (int i = from + 1; i + 1 < starts[f + 1]; i++) {
+        double part = mesh.area(triangles[f]) * fanTwice(from, i);
+        Vector3 p =
+            mesh.point(
+                triangles[f],
+                (w1[from] + w1[i] + w1[i + 1]) / 3,
+                (w2[from] + w2[i] + w2[i + 1]) / 3);
+        area += part;
+        sum = sum.plus(p.times(part));
+      }
+    }
+    if (!(area > 0)) {
+      throw new IllegalArgumentException("an empty region has no centre");
+    }
+    return sum.times(1 / area);
+  }
+
+  /** Least value of a field over the region; positive infinity when it is empty. */
+  public double least(LinearValues field) {
+    double least = Double.POSITIVE_INFINITY;
+    for (int f = 0; f < triangles.length; f++) {
+      int t = triangles[f];
+      double a = field.at(t, 0);
+      double b = field.at(t, 1) - a;
+      double c = field.at(t, 2) - a;
+      for (int i = starts[f]; i < starts[f + 1]; i++) {
+        least = Math.min(least, a + b * w1[i] + c * w2[i]);
+      }
+    }
+    return least;
+  }
+
+  /** Greatest value of a field over the region; negative infinity when it is empty. */
+  public double greatest(LinearValues field) {
+    return -least((t, k) -> -field.at(t, k));
+  }
+
+  /** The part where {@code from <= field <= to}; an infinite bound leaves that side open. */
+  public Region clip(LinearValues field, double from, double to) {
+    Builder builder = new Builder(mesh);
+    Polygon polygon = new Polygon();
+    for (int f = 0; f < triangles.length; f++) {
+      int t = triangles[f];
+      double a = field.at(t, 0);
+      double b = field.at(t, 1) - a;
+      double c = field.at(t, 2) - a;
+      double least = Double.POSITIVE_INFINITY;
+      double most = Double.NEGATIVE_INFINITY;
+      for (int i = starts[f]; i < starts[f + 1]; i++) {
+        double value = a + b * w1[i] + c * w2[i];
+        least = Math.min(least, value);
+        most = Math.max(most, value);
+      }
+      if (least >= from && most <= to) {
+        builder.add(this, f);
+      } else if (most > from && least < to) {
+        polygon.set(w1, w2, starts[f], starts[f + 1]);
+        if (least < from) {
+          polygon.clip(b, c, a - from);
+        }
+        if (most > to) {
+          polygon.clip(-b, -c, to - a);
+        }
+        builder.add(t, polygon);
+      }
+    }
+    return builder.build();
+  }
+
+  /** The fragments that a test of the fragment's number accepts. */
+  public Region fragments(IntPredicate accepted) {
+    Builder builder = new Builder(mesh);
+    for (int f = 0; f < triangles.length; f++) {
+      if (accepted.test(f)) {
+        builder.add(this, f);
+      }
+    }
+    return builder.build();
+  }
+
+  /** The part that also belongs to another region of the same mesh. */
+  public Region intersect(Region other) {
+    return combine(other, true);
+  }
+
+  /** The part that does not belong to another region of the same mesh. */
+  public Region subtract(Region other) {
+    return combine(other, false);
+  }
+
+  private Region combine(Region other, boolean inside) {
+    if (other.mesh != mesh) {
+      throw new IllegalArgumentException("the regions belong to different meshes");
+    }
+    Map<Integer, List<Integer>> byTriangle = new HashMap<>();
+    for (int g = 0; g < other.triangles.length; g++) {
+      byTriangle.computeIfAbsent(other.triangles[g], t -> new ArrayList<>(2)).add(g);
+    }
+    Builder builder = new Builder(mesh);
+    for (int f = 0; f < triangles.length; f++) {
+      List<Integer> cutters = byTriangle.getOrDefault(triangles[f], List.of());
+      if (cutters.isEmpty()) {
+        if (!inside) {
+          builder.add(this, f);
+        }
+        continue;
+      }
+      List<Polygon> rest = new ArrayList<>();
+      rest.add(new Polygon().set(w1, w2, starts[f], starts[f + 1]));
+      for (int g : cutters) {
+        List<Polygon> left = new ArrayList<>();
+        for (Polygon p : rest) {
+          Polygon common =
+              p.splitBy(other.w1, other.w2, other.starts[g], other.starts[g + 1], left);
+          if (inside) {
+            builder.add(triangles[f], common);
+          }
+        }
+        rest = left;
+      }
+      if (!inside) {
+        for (Polygon p : rest) {
+          builder.add(triangles[f], p);
+        }
+      }
+    }
+    return builder.build();
+  }
+
+  /**
+   * The fragments of several regions of one mesh together; the caller knows that they do not
+   * overlap.
+   */
+  public static Region join(TriangleMesh mesh, List<Region> parts) {
+    Builder builder = new Builder(mesh);
+    for (Region part : parts) {
+      for (int f = 0; f < part.triangles.length; f++) {
+        builder.add(part, f);
+      }
+    }
+    return builder.build();
+  }
+
+  /** Grows a region fragment by fragment. */
+  static final class Builder {
+    private final TriangleMesh mesh;
+    private int[] triangles = new int[64];
+    private int[] starts = new int[65];
+    private double[] w1 = new double[256];
+    private double[] w2 = new double[256];
+    private int count;
+
+    Builder(TriangleMesh mesh) {
+      this.mesh = mesh;
+    }
+
+    void addTriangle(int t) {
+      int at = open(t, 3);
+      w1[at] = 0;
+      w2[at] = 0;
+      w1[at + 1] = 1;
+      w2[at + 1] = 0;
+      w1[at + 2] = 0;
+      w2[at + 2] = 1;
+    }
+
+    void add(Region region, int f) {
+      int from = region.starts[f];
+      int size = region.starts[f + 1] - from;
+      int at = open(region.triangles[f], size);
+      System.arraycopy(region.w1, from, w1, at, size);
+      System.arraycopy(region.w2, from, w2, at, size);
+    }
+
+    void add(int t, Polygon polygon) {
+      if (polygon.size < 3 || 2 * weightArea(polygon.u, polygon.v, 0, polygon.size) < LEAST_SHARE) {
+        return;
+      }
+      int at = open(t, polygon.size);
+      System.arraycopy(polygon.u, 0, w1, at, polygon.size);
+      System.arraycopy(polygon.v, 0, w2, at, polygon.size);
+    }
+
+    private int open(int t, int size) {
+      if (count == triangles.length) {
+        triangles = Arrays.copyOf(triangles, 2 * count);
+        starts = Arrays.copyOf(starts, 2 * count + 1);
+      }
+      int at = starts[count];
+      if (at + size > w1.length) {
+        w1 = Arrays.copyOf(w1, 2 * w1.length);
+        w2 = Arrays.copyOf(w2, 2 * w2.length);
+      }
+      triangles[count++] = t;
+      starts[count] = at + size;
+      return at;
+    }
+
+    Region build() {
+      int end = starts[count];
+      return new Region(
+          mesh,
+          Arrays.copyOf(triangles, count),
+          Arrays.copyOf(starts, count + 1),
+          Arrays.copyOf(w1, end),
+          Arrays.copyOf(w2, end));
+    }
+  }
+
+  /** A convex polygon in weight space, clipped by half-planes a u + b v + c >= 0. */
+  static final class Polygon {
+    private double[] u = new double[12];
+    private double[] v = new double[12];
+    private double[] spareU = new double[12];
+    private double[] spareV = new double[12];
+    private int size;
+
+    Polygon set(double[] fromU, double[] fromV, int from, int to) {
+      size = to - from;
+      reserve(size);
+      System.arraycopy(fromU, from, u, 0, size);
+      System.arraycopy(fromV, from, v, 0, size);
+      return this;
+    }
+
+    private void reserve(int capacity) {
+      if (u.length < capacity) {
+        u = Arrays.copyOf(u, 2 * capacity);
+        v = Arrays.copyOf(v, 2 * capacity);
+      }
+      if (spareU.length < capacity) {
+        spareU = new double[2 * capacity];
+        spareV = new double[2 * capacity];
+      }
+    }
+
+    void clip(double a, double b, double c) {
+      reserve(size + 2);
+      int kept = 0;
+      for (int i = 0; i < size; i++) {
+        int j = i + 1 == size ? 0 : i + 1;
+        double here = a * u[i] + b * v[i] + c;
+        double next = a * u[j] + b * v[j] + c;
+        if (here >= 0) {
+          spareU[kept] = u[i];
+          spareV[kept++] = v[i];
+        }
+        if ((here > 0 && next < 0) || (here < 0 && next > 0)) {
+          double s = here / (here - next);
+          spareU[kept] = u[i] + s * (u[j] - u[i]);
+          spareV[kept++] = v[i] + s * (v[j] - v[i]);
+        }
+      }
+      double[] swap = u;
+      u = spareU;
+      spareU = swap;
+      swap = v;
+      v = spareV;
+      spareV = swap;
+      size = kept;
+    }
+
+    /** Cuts by a convex polygon: returns the common part and adds the parts outside to a list. */
+    Polygon splitBy(double[] cu, double[] cv, int from, int to, List<Polygon> outside) {
+      Polygon rest = new Polygon().set(u, v, 0, size);
+      for (int i = from; i < to && rest.size >= 3; i++) {
+        int j = i + 1 == to ? from : i + 1;
+        double a = cv[i] - cv[j];
+        double b = cu[j] - cu[i];
+        double c = -(a * cu[i] + b * cv[i]);
+        Polygon beyond = new Polygon().set(rest.u, rest.v, 0, rest.size);
+        beyond.clip(-a, -b, -c);
+        if (beyond.size >= 3 && 2 * weightArea(beyond.u, beyond.v, 0, beyond.size) >= LEAST_SHARE) {
+          outside.add(beyond);
+        }
+        rest.clip(a, b, c);
+      }
+      return rest;
+    }
+  }
+}
