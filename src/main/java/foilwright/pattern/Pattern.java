@@ -1,0 +1,31 @@
+package foilwright.pattern;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * Everything that is meant to be done, without a head, a client or a product.
+ *
+ * @param summary one or two sentences on what it is for; may be empty
+ * @param sections in working order; at least one
+ */
+public record Pattern(String title, String summary, WorkingOrder order, List<Section> sections) {
+  public Pattern {
+    Require.text(title, "a pattern's title");
+    Objects.requireNonNull(summary);
+    Objects.requireNonNull(order);
+    sections = List.copyOf(sections);
+    if (sections.isEmpty()) {
+      throw new IllegalArgumentException("a pattern needs at least one section");
+    }
+  }
+
+  public static Pattern of(String title, Section... sections) {
+    return new Pattern(title, "", WorkingOrder.SECTION_BY_SECTION, List.of(sections));
+  }
+
+  public Optional<Section> findSection(String name) {
+    return sections.stream().filter(s -> s.name().equals(name)).findFirst();
+  }
+}

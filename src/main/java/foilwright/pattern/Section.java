@@ -1,0 +1,180 @@
+package foilwright.pattern;
+
+import foilwright.units.Angle;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.regex.MatchResult;
+
+/**
+ * One section: a region, a shape and a fill.
+ *
+ * @param name unique in its pattern, as the colourist would call it
+ * @param why one sentence on what the section is for; may be empty
+ * @param from where the work starts
+ * @param mirror whether the same is done on the other side, as a pair
+ * @param turned turns the partings in the view, counter-clockwise as the viewer sees it; straight
+ *     shapes only; -90 to 90 deg
+ * @param brickLay each row of foils shifted by half a foil
+ * @param seen how a person looks at the section
+ */
+public record Section(
+    String name,
+    String why,
+    RegionSpec region,
+    SectionShape shape,
+    TravelFrom from,
+    Fill fill,
+    boolean mirror,
+    Angle turned,
+    Optional<ZigzagParting> zigzagParting,
+    boolean brickLay,
+    KeptCover keptCover,
+    ViewedFrom seen) {
+  private static final java.util.regex.Pattern SIDES =
+      java.util.regex.Pattern.compile("\\b(left|right)\\b");
+
+  public Section {
+    Require.text(name, "a section's name");
+    Objects.requireNonNull(why);
+    Objects.requireNonNull(region);
+    Objects.requireNonNull(shape);
+    Objects.requireNonNull(from);
+    Objects.requireNonNull(fill);
+    Require.within(turned, -90, 90, "a turn");
+    Objects.requireNonNull(zigzagParting);
+    Objects.requireNonNull(keptCover);
+    Objects.requireNonNull(seen);
+  }
+
+  /** A plain section: no pair, no turn, straight-edged partings, nothing kept, seen by zone. */
+  public static Section of(
+      String name, RegionSpec region, SectionShape shape, TravelFrom from, Fill fill) {
+    return new Section(
+        name,
+        "",
+        region,
+        shape,
+        from,
+        fill,
+        false,
+        Angle.ZERO,
+        Optional.empty(),
+        false,
+        KeptCover.NONE,
+        ViewedFrom.AUTO);
+  }
+
+  public Section withMirror(boolean pair) {
+    return new Section(
+        name,
+        why,
+        region,
+        shape,
+        from,
+        fill,
+        pair,
+        turned,
+        zigzagParting,
+        brickLay,
+        keptCover,
+        seen);
+  }
+
+  public Section withTurned(Angle turn) {
+    return new Section(
+        name,
+        why,
+        region,
+        shape,
+        from,
+        fill,
+        mirror,
+        turn,
+        zigzagParting,
+        brickLay,
+        keptCover,
+        seen);
+  }
+
+  public Section withZigzagParting(ZigzagParting teeth) {
+    return new Section(
+        name,
+        why,
+        region,
+        shape,
+        from,
+        fill,
+        mirror,
+        turned,
+        Optional.of(teeth),
+        brickLay,
+        keptCover,
+        seen);
+  }
+
+  public Section withBrickLay(boolean shifted) {
+    return new Section(
+        name,
+        why,
+        region,
+        shape,
+        from,
+        fill,
+        mirror,
+        turned,
+        zigzagParting,
+        shifted,
+        keptCover,
+        seen);
+  }
+
+  public Section withKeptCover(KeptCover cover) {
+    return new Section(
+        name, why, region, shape, from, fill, mirror, turned, zigzagParting, brickLay, cover, seen);
+  }
+
+  public Section withSeen(ViewedFrom view) {
+    return new Section(
+        name,
+        why,
+        region,
+        shape,
+        from,
+        fill,
+        mirror,
+        turned,
+        zigzagParting,
+        brickLay,
+        keptCover,
+        view);
+  }
+
+  /**
+   * The name of the pair's other half: left and right exchanged, or the side that it lies on put
+   * after the name.
+   */
+  public String mirroredName() {
+    String exchanged =
+        SIDES
+            .matcher(name)
+            .replaceAll((MatchResult side) -> side.group().equals("left") ? "right" : "left");
+    return exchanged.equals(name) ? name + ", " + region.keptSide().mirrored().words() : exchanged;
+  }
+
+  /** The other half of the pair: left and right exchanged throughout; not itself to be mirrored. */
+  public Section mirrored() {
+    return new Section(
+        mirroredName(),
+        why,
+        region.mirrored(),
+        shape.mirrored(),
+        from.mirrored(),
+        fill.mirrored(),
+        false,
+        turned.times(-1),
+        zigzagParting,
+        brickLay,
+        keptCover,
+        seen);
+  }
+}
