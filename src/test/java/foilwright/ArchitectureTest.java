@@ -97,7 +97,7 @@ class ArchitectureTest {
         "hair",
         "pattern",
         HIPPARCHUS);
-    allow(table, "service", "units", "problem", "anatomy", "hair", "pattern", "placement");
+    allow(table, "service", "units", "problem", "anatomy", "hair", "placement");
     allow(table, "look", without(CALCULATION, "look", "service"));
     allow(table, "drawing", "geometry", "geometry.surface", "units");
     for (String writer : List.of("svg", "png", "pdf")) {

@@ -39,6 +39,8 @@ import java.util.Optional;
  *     foil; zero when back to back; for a first row the hair between the section's edge and it
  * @param area scalp area of {@code region}
  * @param pickedShare share of the hair in the region that the picks take
+ * @param picks strokes of the comb that take them: picks and teeth along the parting; 0 for a solid
+ *     slice
  * @param hairs hairs that root in the region
  * @param pickedHairs hairs that the picks take
  * @param hair mass of the picked hairs over their treated length
@@ -70,6 +72,7 @@ public record PlacedFoil(
     Length backgroundBefore,
     Area area,
     Share pickedShare,
+    double picks,
     double hairs,
     double pickedHairs,
     Mass hair,
