@@ -1,5 +1,6 @@
 package foilwright.geometry.surface;
 
+import foilwright.geometry.Polyline;
 import foilwright.geometry.Vector3;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -94,13 +95,13 @@ public final class Region {
   public double area() {
     double sum = 0;
     for (int f = 0; f < triangles.length; f++) {
-      sum += area(f);
+      sum += fragmentArea(f);
     }
     return sum;
   }
 
   /** Area of one fragment in square millimetres. */
-  public double area(int fragment) {
+  public double fragmentArea(int fragment) {
     return 2
         * mesh.area(triangles[fragment])
         * weightArea(w1, w2, starts[fragment], starts[fragment + 1]);
@@ -291,6 +292,19 @@ public final class Region {
       }
     }
     return builder.build();
+  }
+
+  /**
+   * The border as polylines with the region on their left, seen from outside. Loops are closed; a
+   * border that touches itself in a point may come as several.
+   */
+  public List<Polyline> outline() {
+    return new RegionBorders(this).outline();
+  }
+
+  /** The connected parts, largest first; parts that touch in a point only are apart. */
+  public List<Region> components() {
+    return new RegionBorders(this).components();
   }
 
   /** Grows a region fragment by fragment. */

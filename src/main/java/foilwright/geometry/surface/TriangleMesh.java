@@ -14,6 +14,8 @@ public final class TriangleMesh {
   private final double[] xyz;
   private final int[] corners;
   private final int[] neighbours;
+  private final int[] fanStarts;
+  private final int[] fans;
   private final double[] areas;
   private final double area;
 
@@ -21,6 +23,9 @@ public final class TriangleMesh {
     this.xyz = xyz;
     this.corners = corners;
     neighbours = findNeighbours(corners, xyz.length / 3);
+    fanStarts = new int[xyz.length / 3 + 1];
+    fans = new int[corners.length];
+    gatherFans();
     areas = new double[corners.length / 3];
     double sum = 0;
     for (int t = 0; t < areas.length; t++) {
@@ -86,6 +91,19 @@ public final class TriangleMesh {
     return result;
   }
 
+  private void gatherFans() {
+    for (int v : corners) {
+      fanStarts[v + 1]++;
+    }
+    for (int v = 0; v + 1 < fanStarts.length; v++) {
+      fanStarts[v + 1] += fanStarts[v];
+    }
+    int[] at = fanStarts.clone();
+    for (int c = 0; c < corners.length; c++) {
+      fans[at[corners[c]]++] = c / 3;
+    }
+  }
+
   public int vertexCount() {
     return xyz.length / 3;
   }
@@ -118,6 +136,16 @@ public final class TriangleMesh {
   /** The triangle across the edge opposite a corner, or -1 at the border. */
   public int neighbour(int triangle, int corner) {
     return neighbours[3 * triangle + corner];
+  }
+
+  /** How many triangles meet at a vertex. */
+  public int fanSize(int vertex) {
+    return fanStarts[vertex + 1] - fanStarts[vertex];
+  }
+
+  /** The {@code i}-th triangle at a vertex, in the order of the triangles' numbers. */
+  public int fan(int vertex, int i) {
+    return fans[fanStarts[vertex] + i];
   }
 
   /** Area of a triangle in square millimetres. */

@@ -1,0 +1,100 @@
+package foilwright.geometry.surface;
+
+import foilwright.geometry.Polyline;
+import foilwright.geometry.Vector3;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Joins directed segments end to start into polylines; ends nearer than 1e-6 mm are one point. */
+final class Chains {
+  private static final double SAME_MM = 1e-6;
+
+  private final Map<Long, List<Integer>> grid = new HashMap<>();
+  private final List<Vector3> points = new ArrayList<>();
+  private final List<Integer> from = new ArrayList<>();
+  private final List<Integer> to = new ArrayList<>();
+
+  void add(Vector3 start, Vector3 end) {
+    int a = number(start);
+    int b = number(end);
+    if (a != b) {
+      from.add(a);
+      to.add(b);
+    }
+  }
+
+  private int number(Vector3 p) {
+    long x = cell(p.x());
+    long y = cell(p.y());
+    long z = cell(p.z());
+    for (long i = x - 1; i <= x + 1; i++) {
+      for (long j = y - 1; j <= y + 1; j++) {
+        for (long k = z - 1; k <= z + 1; k++) {
+          for (int n : grid.getOrDefault(key(i, j, k), List.of())) {
+            if (points.get(n).distance(p) <= SAME_MM) {
+              return n;
+            }
+          }
+        }
+      }
+    }
+    points.add(p);
+    grid.computeIfAbsent(key(x, y, z), c -> new ArrayList<>(1)).add(points.size() - 1);
+    return points.size() - 1;
+  }
+
+  private static long cell(double value) {
+    return (long) Math.floor(value / (4 * SAME_MM));
+  }
+
+  private static long key(long x, long y, long z) {
+    return (x * 73_856_093L) ^ (y * 19_349_663L * 31) ^ (z * 83_492_791L * 961);
+  }
+
+  /**
+   * The chains, open ones from their free start, in the order in which their first segments were
+   * added.
+   */
+  List<Polyline> toPolylines() {
+    List<Deque<Integer>> outgoing = new ArrayList<>();
+    int[] incoming = new int[points.size()];
+    for (int p = 0; p < points.size(); p++) {
+      outgoing.add(new ArrayDeque<>(1));
+    }
+    for (int s = 0; s < from.size(); s++) {
+      outgoing.get(from.get(s)).add(s);
+      incoming[to.get(s)]++;
+    }
+    boolean[] used = new boolean[from.size()];
+    List<Polyline> chains = new ArrayList<>();
+    for (boolean openOnly : new boolean[] {true, false}) {
+      for (int s = 0; s < used.length; s++) {
+        int start = from.get(s);
+        if (used[s] || (openOnly && incoming[start] >= outgoing.get(start).size())) {
+          continue;
+        }
+        List<Vector3> chain = new ArrayList<>();
+        chain.add(points.get(start));
+        int at = start;
+        Integer next = s;
+        while (next != null) {
+          used[next] = true;
+          outgoing.get(at).remove(next);
+          at = to.get(next);
+          chain.add(points.get(at));
+          if (at == start) {
+            break;
+          }
+          next = outgoing.get(at).peek();
+        }
+        incoming[at] = 0;
+        chains.add(Polyline.of(chain));
+      }
+    }
+    return chains;
+  }
+}
