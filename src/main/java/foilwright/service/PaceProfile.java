@@ -1,5 +1,9 @@
 package foilwright.service;
 
+import foilwright.hair.HairProfile;
+import foilwright.placement.PlacedFoil;
+import foilwright.units.Density;
+import foilwright.units.Length;
 import foilwright.units.Share;
 import java.util.Arrays;
 import java.util.Collections;
@@ -46,5 +50,34 @@ public record PaceProfile(
 
   public ThreePoint of(PaceEntry entry) {
     return times.get(entry);
+  }
+
+  /**
+   * Time to place one foil: parting, picks, foil, product and fold.
+   *
+   * @param width of the foil along the parting, 0 or more
+   * @param picks strokes of the comb, 0 or more
+   * @param hairLength mean length of the hair in it, 0 or more
+   */
+  public ThreePoint placing(Length width, double picks, Length hairLength) {
+    return of(PaceEntry.FOIL)
+        .plus(of(PaceEntry.PER_CENTIMETRE_OF_PARTING).times(width.toMillimetres() / 10))
+        .plus(of(PaceEntry.PER_PICK).times(picks))
+        .plus(of(PaceEntry.PER_CENTIMETRE_OF_HAIR).times(hairLength.toMillimetres() / 10));
+  }
+
+  public ThreePoint placing(PlacedFoil foil) {
+    return placing(foil.width(), foil.picks(), foil.hairLength());
+  }
+
+  /** Time to dry hair of this mean length and density over the head. */
+  public ThreePoint drying(Length meanLength, Density density) {
+    double fullness =
+        density.toHairsPerSquareCentimetre()
+            / HairProfile.USUAL_DENSITY.toHairsPerSquareCentimetre();
+    return of(PaceEntry.DRY)
+        .plus(
+            of(PaceEntry.DRY_PER_CENTIMETRE_OF_HAIR)
+                .times(meanLength.toMillimetres() / 10 * fullness));
   }
 }

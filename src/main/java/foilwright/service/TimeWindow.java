@@ -10,4 +10,18 @@ public record TimeWindow(Minutes least, Minutes most) {
           "a window from " + least + " to " + most + " must start at 0 or later and not run back");
     }
   }
+
+  /**
+   * How many foils can come out together without one leaving the window, when each takes {@code
+   * perFoil} to place: 1 + floor((most - least) / perFoil).
+   *
+   * @param perFoil more than 0
+   */
+  public int foilsOutTogether(Minutes perFoil) {
+    if (perFoil.compareTo(Minutes.ZERO) <= 0) {
+      throw new IllegalArgumentException("a foil takes more than 0 min, not " + perFoil);
+    }
+    double room = most.minus(least).toSeconds() / perFoil.toSeconds();
+    return 1 + (int) Math.min(Math.floor(room * (1 + 1e-12)), Integer.MAX_VALUE - 1.0);
+  }
 }
