@@ -8,7 +8,7 @@ import foilwright.units.Share;
  * House settings that say how every head is divided and meshed.
  *
  * @param occipitalElevation elevation of the outward normal along the occipital line; below it the
- *     head curves in; -20 to 15 degrees
+ *     head curves in; -10 to 15 degrees
  * @param ridgeElevation elevation of the outward normal along the parietal ridge; hair above it
  *     lies, hair below it hangs; 20 to 60 degrees
  * @param fringeDepth how far back from the front hairline the fringe triangle reaches, as a share
@@ -25,7 +25,7 @@ public record HeadSettings(
           Length.ofMillimetres(2.5));
 
   public HeadSettings {
-    require("occipital elevation", occipitalElevation.toDegrees(), -20, 15, "deg");
+    require("occipital elevation", occipitalElevation.toDegrees(), -10, 15, "deg");
     require("ridge elevation", ridgeElevation.toDegrees(), 20, 60, "deg");
     require("fringe depth", fringeDepth.toPercent(), 10, 45, "%");
     require("mesh edge", meshEdge.toMillimetres(), 1, 10, "mm");
