@@ -220,6 +220,113 @@ public final class Region {
     return builder.build();
   }
 
+  /**
+   * Cuts the region at ascending levels of a field in one pass.
+   *
+   * @return one more part than levels: below the first, between each two, above the last
+   * @throws IllegalArgumentException when the levels do not ascend
+   */
+  public List<Region> bands(LinearValues field, double[] levels) {
+    Builder[] parts = new Builder[levels.length + 1];
+    for (int i = 0; i < parts.length; i++) {
+      parts[i] = new Builder(mesh);
+      if (i > 1 && !(levels[i - 1] >= levels[i - 2])) {
+        throw new IllegalArgumentException("levels must ascend: " + Arrays.toString(levels));
+      }
+    }
+    Polygon rest = new Polygon();
+    Polygon part = new Polygon();
+    for (int f = 0; f < triangles.length; f++) {
+      int t = triangles[f];
+      double a = field.at(t, 0);
+      double b = field.at(t, 1) - a;
+      double c = field.at(t, 2) - a;
+      double least = Double.POSITIVE_INFINITY;
+      double most = Double.NEGATIVE_INFINITY;
+      for (int i = starts[f]; i < starts[f + 1]; i++) {
+        double value = a + b * w1[i] + c * w2[i];
+        least = Math.min(least, value);
+        most = Math.max(most, value);
+      }
+      int band = Arrays.binarySearch(levels, least);
+      band = band < 0 ? -band - 1 : band;
+      while (band < levels.length && levels[band] <= least) {
+        band++;
+      }
+      if (band == levels.length || most <= levels[band]) {
+        parts[band].add(this, f);
+        continue;
+      }
+      rest.set(w1, w2, starts[f], starts[f + 1]);
+      while (band < levels.length && levels[band] < most) {
+        part.set(rest.u, rest.v, 0, rest.size);
+        part.clip(-b, -c, levels[band] - a);
+        parts[band].add(t, part);
+        rest.clip(b, c, a - levels[band]);
+        band++;
+      }
+      parts[band].add(t, rest);
+    }
+    List<Region> bands = new ArrayList<>(parts.length);
+    for (Builder builder : parts) {
+      bands.add(builder.build());
+    }
+    return bands;
+  }
+
+  /** The point of the region that is nearest to a point of space, head frame in millimetres. */
+  public Vector3 nearest(Vector3 point) {
+    if (isEmpty()) {
+      throw new IllegalArgumentException("an empty region has no nearest point");
+    }
+    double[] corners = new double[triangles.length];
+    double reach = Double.POSITIVE_INFINITY;
+    for (int f = 0; f < triangles.length; f++) {
+      corners[f] = vertex(f, 0).distance(point);
+      reach = Math.min(reach, corners[f]);
+    }
+    reach += mesh.longestEdge();
+    Vector3 best = null;
+    double least = Double.POSITIVE_INFINITY;
+    for (int f = 0; f < triangles.length; f++) {
+      if (corners[f] > reach) {
+        continue;
+      }
+      Vector3 found = nearestInFragment(f, point);
+      double d = found.minus(point).dot(found.minus(point));
+      if (d < least) {
+        least = d;
+        best = found;
+      }
+    }
+    return best;
+  }
+
+  private Vector3 nearestInFragment(int f, Vector3 point) {
+    Vector3 normal = mesh.normal(triangles[f]);
+    Vector3 foot = point.minus(normal.times(normal.dot(point.minus(vertex(f, 0)))));
+    Vector3 best = foot;
+    double least = Double.POSITIVE_INFINITY;
+    boolean inside = true;
+    int size = size(f);
+    for (int i = 0; i < size; i++) {
+      Vector3 a = vertex(f, i);
+      Vector3 edge = vertex(f, i + 1 == size ? 0 : i + 1).minus(a);
+      if (edge.cross(foot.minus(a)).dot(normal) < 0) {
+        inside = false;
+      }
+      double square = edge.dot(edge);
+      double s = square > 0 ? Math.min(1, Math.max(0, foot.minus(a).dot(edge) / square)) : 0;
+      Vector3 q = a.plus(edge.times(s));
+      double d = q.minus(point).dot(q.minus(point));
+      if (d < least) {
+        least = d;
+        best = q;
+      }
+    }
+    return inside ? foot : best;
+  }
+
   /** The fragments that a test of the fragment's number accepts. */
   public Region fragments(IntPredicate accepted) {
     Builder builder = new Builder(mesh);

@@ -18,6 +18,7 @@ public final class TriangleMesh {
   private final int[] fans;
   private final double[] areas;
   private final double area;
+  private final double longestEdge;
 
   private TriangleMesh(double[] xyz, int[] corners) {
     this.xyz = xyz;
@@ -33,6 +34,13 @@ public final class TriangleMesh {
       sum += areas[t];
     }
     area = sum;
+    double longest = 0;
+    for (int t = 0; t < areas.length; t++) {
+      for (int k = 0; k < 3; k++) {
+        longest = Math.max(longest, vertex(corner(t, k)).distance(vertex(corner(t, (k + 1) % 3))));
+      }
+    }
+    longestEdge = longest;
   }
 
   /**
@@ -177,6 +185,11 @@ public final class TriangleMesh {
         xyz[a] + w1 * (xyz[b] - xyz[a]) + w2 * (xyz[c] - xyz[a]),
         xyz[a + 1] + w1 * (xyz[b + 1] - xyz[a + 1]) + w2 * (xyz[c + 1] - xyz[a + 1]),
         xyz[a + 2] + w1 * (xyz[b + 2] - xyz[a + 2]) + w2 * (xyz[c + 2] - xyz[a + 2]));
+  }
+
+  /** Length of the longest edge in millimetres. */
+  public double longestEdge() {
+    return longestEdge;
   }
 
   /** Mean length of the edges in millimetres, each counted once for each of its triangles. */

@@ -107,6 +107,51 @@ class RegionIdentityTest {
   }
 
   @Test
+  void bandsOfOnePassAreTheBandsOfManyCuts() {
+    ScalarField height = ScalarField.compute(SPHERE, Vector3::z);
+    Region region = Region.whole(SPHERE).clip(ScalarField.compute(SPHERE, Vector3::y), -31, 77);
+    double[] levels = {-120, -41.3, -41.3, 0, 0.4, 2.9, 60.2, 95};
+    List<Region> bands = region.bands(height, levels);
+    for (int i = 0; i < bands.size(); i++) {
+      double low = i == 0 ? Double.NEGATIVE_INFINITY : levels[i - 1];
+      double high = i == levels.length ? Double.POSITIVE_INFINITY : levels[i];
+      assertEquals(region.clip(height, low, high).area(), bands.get(i).area(), 1e-8, "band " + i);
+    }
+    assertEquals(
+        region.area(), bands.stream().mapToDouble(Region::area).sum(), 1e-12 * region.area());
+  }
+
+  @Test
+  void nearestPointOfACapIsOnItsRim() {
+    ScalarField height = ScalarField.compute(SPHERE, Vector3::z);
+    Region cap = Region.whole(SPHERE).clip(height, 50, Double.POSITIVE_INFINITY);
+    Vector3 below = new Vector3(60, 70, -20);
+    Vector3 found = cap.nearest(below);
+    assertEquals(50, found.z(), 1e-9);
+    assertEquals(60.0 / 70, found.x() / found.y(), 0.03);
+    assertEquals(0, cap.nearest(found).distance(found), 1e-9);
+  }
+
+  @Test
+  void scalarFittedToAGradientIsTheScalar() {
+    Region part = Region.whole(SPHERE).clip(ScalarField.compute(SPHERE, Vector3::x), -40, 70);
+    boolean[] taken = new boolean[SPHERE.triangleCount()];
+    for (int f = 0; f < part.fragmentCount(); f++) {
+      taken[part.triangle(f)] = true;
+    }
+    ScalarField wanted =
+        ScalarField.compute(SPHERE, p -> p.z() + 0.002 * p.x() * p.y() - 0.3 * p.y());
+    LinearValues found =
+        PotentialFit.fit(DirectionField.gradient(SPHERE, wanted), t -> taken[t], t -> 0);
+    int first = part.triangle(0);
+    double shift = wanted.at(first, 0) - found.at(first, 0);
+    for (int f = 0; f < part.fragmentCount(); f++) {
+      int t = part.triangle(f);
+      assertEquals(wanted.at(t, 1), found.at(t, 1) + shift, 1e-7);
+    }
+  }
+
+  @Test
   void integralOfHeightOverAHalfSphereIsExactForTheMesh() {
     ScalarField height = ScalarField.compute(SPHERE, Vector3::z);
     Region half = Region.whole(SPHERE).clip(height, 0, Double.POSITIVE_INFINITY);
