@@ -1,0 +1,159 @@
+package foilwright.document;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * Files of documents. A save writes beside the document under a temporary name and then moves it
+ * into place, so that the document is whole at every moment; what it replaces is first kept in the
+ * folder {@code .kept} beside it, numbered upwards, and never deleted here.
+ */
+public final class DocumentFiles {
+  private static final String KEPT = ".kept";
+
+  private DocumentFiles() {}
+
+  /** The bytes of a document, or a problem in the log. */
+  static Optional<byte[]> load(Path file, ProblemLog problems) {
+    String name = file.getFileName() == null ? file.toString() : file.getFileName().toString();
+    try {
+      if (Files.isDirectory(file)) {
+        refuse(problems, "is-folder", "\"" + name + "\" is a folder", "name a document in it");
+        return Optional.empty();
+      }
+      try (InputStream in = Files.newInputStream(file)) {
+        return Optional.of(in.readNBytes(Limits.SIZE + 1));
+      }
+    } catch (NoSuchFileException e) {
+      refuse(problems, "missing-file", "there is no \"" + name + "\"", "check the name");
+    } catch (AccessDeniedException e) {
+      refuse(
+          problems,
+          "no-permission",
+          "\"" + name + "\" may not be read",
+          "ask for the right to read it, or copy it to your own folder");
+    } catch (IOException e) {
+      refuse(
+          problems,
+          "not-readable",
+          "\"" + name + "\" cannot be read from the disk",
+          "check that the disk is there and try again");
+    }
+    return Optional.empty();
+  }
+
+  private static void refuse(ProblemLog problems, String code, String message, String cure) {
+    problems.error(code, "", Place.WHOLE, message, cure);
+  }
+
+  /**
+   * Saves a document and keeps what was there before. Nothing happens when the bytes are the same.
+   *
+   * @return where the replaced document is now kept, if there was one
+   * @throws IOException when the folder cannot be written; the document is then as it was
+   */
+  public static Optional<Path> save(Path file, byte[] bytes) throws IOException {
+    Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
+    Path folder = target.getParent();
+    Files.createDirectories(folder);
+    Optional<Path> kept = Optional.empty();
+    if (Files.exists(target)) {
+      byte[] before = Files.readAllBytes(target);
+      if (Arrays.equals(before, bytes)) {
+        return Optional.empty();
+      }
+      kept = Optional.of(keep(target, before));
+    }
+    Path temporary = writeThrough(target, bytes);
+    try {
+      if (kept.isPresent()) {
+        copyPermissions(target, temporary);
+      }
+      Files.move(
+          temporary, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    } finally {
+      Files.deleteIfExists(temporary);
+    }
+    return kept;
+  }
+
+  /** A new file beside the target, its bytes on the disk. */
+  private static Path writeThrough(Path target, byte[] bytes) throws IOException {
+    for (int number = 0; ; number++) {
+      Path file = target.resolveSibling("." + target.getFileName() + "." + number + ".saving");
+      try (FileChannel channel =
+          FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+        ByteBuffer buffer = ByteBuffer.wrap(bytes);
+        while (buffer.hasRemaining()) {
+          channel.write(buffer);
+        }
+        channel.force(true);
+        return file;
+      } catch (FileAlreadyExistsException e) {
+        // Left over from a save that was cut short, or another one under way: take the next.
+      }
+    }
+  }
+
+  private static void copyPermissions(Path from, Path to) throws IOException {
+    if (Files.getFileStore(from).supportsFileAttributeView(PosixFileAttributeView.class)) {
+      Files.setPosixFilePermissions(to, Files.getPosixFilePermissions(from));
+    }
+  }
+
+  private static Path keep(Path target, byte[] bytes) throws IOException {
+    Path folder = target.resolveSibling(KEPT);
+    Files.createDirectories(folder);
+    List<Path> earlier = versions(target);
+    int number =
+        earlier.isEmpty() ? 1 : 1 + numberOf(target, earlier.get(earlier.size() - 1)).orElse(0);
+    while (true) {
+      Path kept = folder.resolve(target.getFileName() + "." + number);
+      try {
+        Files.write(kept, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+        return kept;
+      } catch (FileAlreadyExistsException e) {
+        number++;
+      }
+    }
+  }
+
+  /** The kept versions of a document, oldest first. */
+  public static List<Path> versions(Path file) throws IOException {
+    Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
+    Path folder = target.resolveSibling(KEPT);
+    if (!Files.isDirectory(folder)) {
+      return List.of();
+    }
+    try (Stream<Path> files = Files.list(folder)) {
+      return files
+          .filter(f -> numberOf(target, f).isPresent())
+          .sorted(Comparator.comparing(f -> numberOf(target, f).orElse(0)))
+          .toList();
+    }
+  }
+
+  private static Optional<Integer> numberOf(Path target, Path kept) {
+    Matcher name =
+        Pattern.compile(Pattern.quote(target.getFileName().toString()) + "\\.(\\d{1,9})")
+            .matcher(kept.getFileName().toString());
+    return name.matches() ? Optional.of(Integer.parseInt(name.group(1))) : Optional.empty();
+  }
+}

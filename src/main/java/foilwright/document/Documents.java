@@ -1,0 +1,45 @@
+package foilwright.document;
+
+import foilwright.pattern.Pattern;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.BiFunction;
+
+/** Reads documents, with every problem at once, and writes them so that they read back equal. */
+public final class Documents {
+  private Documents() {}
+
+  public static ReadResult<Pattern> readPattern(Path file) {
+    return read(file, Format.PATTERN, PatternReader::read);
+  }
+
+  public static ReadResult<Pattern> readPattern(byte[] bytes) {
+    return read(bytes, Format.PATTERN, PatternReader::read);
+  }
+
+  /** UTF-8 text, in the current version of the format. */
+  public static byte[] write(Pattern pattern) {
+    return Json.bytes(PatternWriter.write(pattern));
+  }
+
+  private static <T> ReadResult<T> read(
+      Path file, Format format, BiFunction<Node.ObjectNode, ProblemLog, T> reader) {
+    ProblemLog problems = new ProblemLog();
+    Optional<byte[]> bytes = DocumentFiles.load(file, problems);
+    return bytes
+        .map(b -> read(b, format, reader))
+        .orElseGet(() -> new ReadResult<>(Optional.empty(), problems.toList(), Places.none()));
+  }
+
+  private static <T> ReadResult<T> read(
+      byte[] bytes, Format format, BiFunction<Node.ObjectNode, ProblemLog, T> reader) {
+    ProblemLog problems = new ProblemLog();
+    Optional<Node.ObjectNode> root =
+        TextReader.read(bytes, problems).flatMap(node -> format.bringUpToDate(node, problems));
+    Optional<T> value = root.map(node -> reader.apply(node, problems));
+    return new ReadResult<>(
+        problems.hasErrors() ? Optional.empty() : value,
+        problems.toList(),
+        new Places(root.map(node -> node)));
+  }
+}
