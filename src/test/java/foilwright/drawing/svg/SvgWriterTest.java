@@ -57,8 +57,7 @@ class SvgWriterTest {
             Role.SCALE_BOX,
             Layer.NOTES,
             Part.Shape.drawn(Curve.rectangle(new Box(10, 60, 50, 5)), LINE.dashed(1.5, 0.75)));
-    return new Scene(
-        "trial", "A <trial>", "One foil & a box", 100, 80.5, List.of(box, strip));
+    return new Scene("trial", "A <trial>", "One foil & a box", 100, 80.5, List.of(box, strip));
   }
 
   private static Document read(String svg) throws Exception {
@@ -95,10 +94,8 @@ class SvgWriterTest {
     assertEquals("80.5mm", root.getAttribute("height"));
     assertEquals("0 0 100 80.5", root.getAttribute("viewBox"));
     Document read =
-        new SAXSVGDocumentFactory(null)
-            .createDocument("urn:sheet:trial", new StringReader(svg));
-    assertEquals(
-        "foil", read.getElementById("back-foil-17").getAttribute("class"));
+        new SAXSVGDocumentFactory(null).createDocument("urn:sheet:trial", new StringReader(svg));
+    assertEquals("foil", read.getElementById("back-foil-17").getAttribute("class"));
   }
 
   @Test
