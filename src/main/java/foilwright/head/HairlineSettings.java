@@ -12,9 +12,9 @@ import java.util.Objects;
  *     the centre
  */
 public record HairlineSettings(Length recessionDepth, NapeHeight nape) {
+  public static final Length MOST_RECESSION = Length.ofMillimetres(60);
   public static final HairlineSettings USUAL =
       new HairlineSettings(Length.ofMillimetres(10), NapeHeight.MIDDLE);
-  public static final Length MOST_RECESSION = Length.ofMillimetres(60);
 
   public HairlineSettings {
     Objects.requireNonNull(nape);
