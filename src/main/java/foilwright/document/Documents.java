@@ -17,6 +17,32 @@ public final class Documents {
     return read(bytes, Format.PATTERN, PatternReader::read);
   }
 
+  public static ReadResult<GuestDocument> readGuest(Path file) {
+    return read(file, Format.GUEST, GuestReader::read);
+  }
+
+  public static ReadResult<GuestDocument> readGuest(byte[] bytes) {
+    return read(bytes, Format.GUEST, GuestReader::read);
+  }
+
+  public static ReadResult<HouseDocument> readHouse(Path file) {
+    return read(file, Format.HOUSE, HouseReader::read);
+  }
+
+  public static ReadResult<HouseDocument> readHouse(byte[] bytes) {
+    return read(bytes, Format.HOUSE, HouseReader::read);
+  }
+
+  /** UTF-8 text, in the current version of the format. */
+  public static byte[] write(GuestDocument guest) {
+    return Json.bytes(GuestWriter.write(guest));
+  }
+
+  /** UTF-8 text, in the current version of the format. */
+  public static byte[] write(HouseDocument house) {
+    return Json.bytes(HouseWriter.write(house));
+  }
+
   /** UTF-8 text, in the current version of the format. */
   public static byte[] write(Pattern pattern) {
     return Json.bytes(PatternWriter.write(pattern));

@@ -28,6 +28,22 @@ record Kind<Q>(String example, Function<String, Q> parse, String unit, Function<
   static final Kind<Density> DENSITY =
       new Kind<>("200 per cm2", Density::parse, "per cm2", Density::toHairsPerSquareCentimetre);
 
+  /** A developer's label: percent, or volumes, of which labels say 10 where they say 3 %. */
+  static final Kind<Share> STRENGTH = new Kind<>("6 %", Kind::strength, "%", Share::toPercent);
+
+  private static Share strength(String text) {
+    String stripped = text.strip();
+    if (!stripped.endsWith("vol")) {
+      return Share.parse(text);
+    }
+    String number = stripped.substring(0, stripped.length() - 3).strip();
+    if (!number.matches("\\d{1,4}(\\.\\d{1,9})?")) {
+      throw new IllegalArgumentException(
+          "\"" + text + "\" is not a strength; write a number and %, vol");
+    }
+    return Share.ofPercent(Double.parseDouble(number) * 3 / 10);
+  }
+
   /**
    * The shortest text that reads back to the very same value.
    *

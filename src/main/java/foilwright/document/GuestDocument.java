@@ -1,0 +1,59 @@
+package foilwright.document;
+
+import foilwright.hair.HairProfile;
+import foilwright.head.HairlineSettings;
+import foilwright.head.HeadKind;
+import foilwright.head.PartSetting;
+import foilwright.head.TapeMeasurements;
+import foilwright.service.SafetyAnswers;
+import java.time.LocalDate;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * One guest, by number and never by name.
+ *
+ * @param number such as {@code guest-07}
+ * @param head the default head that fills in what the tape did not measure
+ * @param tests what is on file; a missing answer stays missing
+ */
+public record GuestDocument(
+    String number,
+    HeadKind head,
+    TapeMeasurements tapes,
+    HairlineSettings hairline,
+    PartSetting part,
+    HairProfile hair,
+    History history,
+    SafetyAnswers tests) {
+
+  /**
+   * What is known of the last visit.
+   *
+   * @param pattern title of the pattern that was worked
+   */
+  public record History(Optional<LocalDate> lastVisit, Optional<String> pattern) {
+    public static final History NONE = new History(Optional.empty(), Optional.empty());
+
+    public History {
+      Objects.requireNonNull(lastVisit);
+      Objects.requireNonNull(pattern);
+    }
+  }
+
+  /** What a guest's number looks like. */
+  static final String NUMBER_FORM = "guest-\\d{2,6}";
+
+  public GuestDocument {
+    if (!number.matches(NUMBER_FORM)) {
+      throw new IllegalArgumentException("a guest's number looks like guest-07, not " + number);
+    }
+    Objects.requireNonNull(head);
+    Objects.requireNonNull(tapes);
+    Objects.requireNonNull(hairline);
+    Objects.requireNonNull(part);
+    Objects.requireNonNull(hair);
+    Objects.requireNonNull(history);
+    Objects.requireNonNull(tests);
+  }
+}

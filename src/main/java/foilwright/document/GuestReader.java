@@ -1,0 +1,234 @@
+package foilwright.document;
+
+import foilwright.anatomy.PartSide;
+import foilwright.anatomy.Zone;
+import foilwright.hair.Fineness;
+import foilwright.hair.HairProfile;
+import foilwright.hair.Lengths;
+import foilwright.hair.Level;
+import foilwright.hair.OldLightener;
+import foilwright.hair.Porosity;
+import foilwright.head.HairlineSettings;
+import foilwright.head.HeadKind;
+import foilwright.head.NapeHeight;
+import foilwright.head.PartSetting;
+import foilwright.head.TapeMeasurements;
+import foilwright.service.SafetyAnswers;
+import foilwright.service.SafetyQuestion;
+import foilwright.units.Density;
+import foilwright.units.Length;
+import foilwright.units.Share;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+
+/** Guest documents to guests. */
+final class GuestReader {
+  private GuestReader() {}
+
+  static GuestDocument read(Node.ObjectNode root, ProblemLog problems) {
+    Fields fields = new Fields(root, "", problems);
+    fields.find("format");
+    String number = number(fields.require("number"));
+    Fields head = fields.require("head").fields();
+    HeadKind kind = head.require("kind").word(HeadKind.values(), HeadKind::words);
+    TapeMeasurements tapes =
+        new TapeMeasurements(
+            length(head, "around", 300, 800),
+            length(head, "frontToBack", 150, 600),
+            length(head, "earToEar", 150, 600),
+            length(head, "frontHairlineHeight", 10, 150),
+            length(head, "napeDepth", 5, 200));
+    head.close();
+    GuestDocument guest =
+        new GuestDocument(
+            number,
+            kind,
+            tapes,
+            fields.find("hairline").map(GuestReader::hairline).orElse(HairlineSettings.USUAL),
+            fields.find("part").map(GuestReader::part).orElse(PartSetting.NONE),
+            hair(fields.require("hair")),
+            fields.find("history").map(GuestReader::history).orElse(GuestDocument.History.NONE),
+            fields.find("tests").map(GuestReader::tests).orElse(SafetyAnswers.NONE));
+    fields.close();
+    return guest;
+  }
+
+  private static String number(Item item) {
+    String text = item.name();
+    if (text.matches(GuestDocument.NUMBER_FORM)) {
+      return text;
+    }
+    if (!text.equals("?")) {
+      item.error(
+          "wrong-form",
+          "guests go by number, and \"" + Fields.shortened(text) + "\" is not one",
+          "write a number such as \"guest-07\"");
+    }
+    return "guest-00";
+  }
+
+  private static Optional<Length> length(Fields fields, String key, double least, double most) {
+    return fields
+        .find(key)
+        .map(i -> i.quantity(Kind.LENGTH, Length.ofMillimetres(least), Length.ofMillimetres(most)));
+  }
+
+  private static HairlineSettings hairline(Item item) {
+    Fields fields = item.fields();
+    HairlineSettings usual = HairlineSettings.USUAL;
+    HairlineSettings settings =
+        new HairlineSettings(
+            fields
+                .find("recession")
+                .map(i -> i.quantity(Kind.LENGTH, Length.ZERO, HairlineSettings.MOST_RECESSION))
+                .orElse(usual.recessionDepth()),
+            fields
+                .find("nape")
+                .map(i -> i.word(NapeHeight.values(), NapeHeight::words))
+                .orElse(usual.nape()));
+    fields.close();
+    return settings;
+  }
+
+  private static PartSetting part(Item item) {
+    if (!(item.node() instanceof Node.ObjectNode)) {
+      return PartSetting.of(item.word(PartSide.values(), PartSide::words));
+    }
+    Fields fields = item.fields();
+    PartSetting part =
+        new PartSetting(
+            fields.require("side").word(PartSide.values(), PartSide::words),
+            fields
+                .find("fromCentre")
+                .map(
+                    i ->
+                        i.quantity(
+                            Kind.LENGTH,
+                            PartSetting.LEAST_FROM_CENTRE,
+                            PartSetting.MOST_FROM_CENTRE))
+                .orElse(PartSetting.USUAL_FROM_CENTRE));
+    fields.close();
+    return part;
+  }
+
+  private static HairProfile hair(Item item) {
+    Fields fields = item.fields();
+    Length elsewhere = fields.require("length").quantity(Kind.LENGTH, Length.ZERO, Lengths.MOST);
+    HairProfile hair =
+        new HairProfile(
+            fields
+                .find("density")
+                .map(
+                    i ->
+                        i.quantity(
+                            Kind.DENSITY,
+                            Density.ofHairsPerSquareCentimetre(1),
+                            HairProfile.MOST_DENSITY))
+                .orElse(HairProfile.USUAL_DENSITY),
+            fields
+                .find("zoneFactors")
+                .map(i -> byZone(i, f -> f.number(0, HairProfile.MOST_ZONE_FACTOR)))
+                .orElse(Map.of()),
+            fields
+                .find("diameter")
+                .map(
+                    i ->
+                        i.quantity(
+                            Kind.LENGTH, Length.ofMillimetres(0.01), Length.ofMillimetres(0.2)))
+                .orElse(HairProfile.USUAL_DIAMETER),
+            fields.find("level").map(i -> new Level(i.wholeNumber(Level.LEAST, Level.MOST))),
+            fields.find("fineness").map(i -> i.word(Fineness.values(), Fineness::words)),
+            fields.find("porosity").map(i -> i.word(Porosity.values(), Porosity::words)),
+            fields
+                .find("oldLightener")
+                .map(i -> byZone(i, GuestReader::oldLightener))
+                .orElse(Map.of()),
+            Lengths.of(
+                elsewhere,
+                fields
+                    .find("lengths")
+                    .map(i -> byZone(i, l -> l.quantity(Kind.LENGTH, Length.ZERO, Lengths.MOST)))
+                    .orElse(Map.of())),
+            fields.find("cut").map(Item::name));
+    fields.close();
+    return hair;
+  }
+
+  private static OldLightener oldLightener(Item item) {
+    Fields fields = item.fields();
+    OldLightener old =
+        new OldLightener(
+            fields.require("share").quantity(Kind.SHARE, Share.ZERO, Share.ofFraction(1)),
+            fields.require("fromScalp").quantity(Kind.LENGTH, Length.ZERO, Lengths.MOST));
+    fields.close();
+    return old;
+  }
+
+  /** A group whose keys are zones or group words; a zone named on its own wins over a group. */
+  private static <V> Map<Zone, V> byZone(Item item, Function<Item, V> value) {
+    Fields fields = item.fields();
+    Map<Zone, V> found = new EnumMap<>(Zone.class);
+    Map<Zone, V> single = new EnumMap<>(Zone.class);
+    for (Map.Entry<String, Set<Zone>> word : PatternReader.zoneWords().entrySet()) {
+      Map<Zone, V> into = word.getValue().size() == 1 ? single : found;
+      fields
+          .find(word.getKey())
+          .map(value)
+          .ifPresent(v -> word.getValue().forEach(zone -> into.putIfAbsent(zone, v)));
+    }
+    fields.close();
+    found.putAll(single);
+    return found;
+  }
+
+  private static GuestDocument.History history(Item item) {
+    Fields fields = item.fields();
+    GuestDocument.History history =
+        new GuestDocument.History(
+            fields.find("lastVisit").flatMap(GuestReader::date),
+            fields.find("pattern").map(Item::name));
+    fields.close();
+    return history;
+  }
+
+  private static Optional<LocalDate> date(Item item) {
+    String text = item.name();
+    try {
+      return text.equals("?") ? Optional.empty() : Optional.of(LocalDate.parse(text));
+    } catch (DateTimeParseException e) {
+      item.error(
+          "wrong-form",
+          "\"" + Fields.shortened(text) + "\" is not a date",
+          "write year-month-day, such as \"2026-03-01\"");
+      return Optional.empty();
+    }
+  }
+
+  private static SafetyAnswers tests(Item item) {
+    Fields fields = item.fields();
+    Map<SafetyQuestion, SafetyAnswers.Answer> answers = new EnumMap<>(SafetyQuestion.class);
+    for (SafetyQuestion question : SafetyQuestion.values()) {
+      fields
+          .find(question.key())
+          .map(GuestReader::answer)
+          .ifPresent(answer -> answers.put(question, answer));
+    }
+    fields.close();
+    return new SafetyAnswers(answers);
+  }
+
+  private static SafetyAnswers.Answer answer(Item item) {
+    Fields fields = item.fields();
+    SafetyAnswers.Answer answer =
+        new SafetyAnswers.Answer(
+            fields.require("answer").name(),
+            fields.find("date").flatMap(GuestReader::date).map(LocalDate::toString));
+    fields.close();
+    return answer;
+  }
+}

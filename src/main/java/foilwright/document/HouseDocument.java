@@ -1,0 +1,82 @@
+package foilwright.document;
+
+import foilwright.head.HeadSettings;
+import foilwright.pattern.MixSlot;
+import foilwright.placement.HandAllowances;
+import foilwright.service.FoilStock;
+import foilwright.service.PaceProfile;
+import foilwright.service.Prices;
+import foilwright.service.ProductEntry;
+import foilwright.service.Tolerances;
+import foilwright.service.TonerEntry;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * What a house has and how it works. Of paces and foil stock the first is used unless another is
+ * named.
+ *
+ * @param paces at least one, names unique
+ * @param products at least one, names unique
+ * @param toners names unique
+ * @param slots what each mix slot of a pattern holds: the name of a product; slot A at least
+ * @param foils at least one, names unique
+ */
+public record HouseDocument(
+    String name,
+    List<PaceProfile> paces,
+    List<ProductEntry> products,
+    List<TonerEntry> toners,
+    Map<MixSlot, String> slots,
+    List<FoilStock> foils,
+    Prices prices,
+    Tolerances tolerances,
+    HeadSettings head,
+    HandAllowances hands) {
+  public HouseDocument {
+    if (name.isBlank()) {
+      throw new IllegalArgumentException("a house needs a name");
+    }
+    paces = List.copyOf(paces);
+    products = List.copyOf(products);
+    toners = List.copyOf(toners);
+    foils = List.copyOf(foils);
+    if (paces.isEmpty() || products.isEmpty() || foils.isEmpty()) {
+      throw new IllegalArgumentException(
+          "a house needs at least one pace, one product and one size of foil");
+    }
+    Map<MixSlot, String> copy = new EnumMap<>(MixSlot.class);
+    copy.putAll(slots);
+    slots = Collections.unmodifiableMap(copy);
+    List<String> known = products.stream().map(ProductEntry::name).toList();
+    if (!slots.containsKey(MixSlot.A) || !known.containsAll(slots.values())) {
+      throw new IllegalArgumentException(
+          "slot A needs a product, and every slot one that the house has: " + slots);
+    }
+    Objects.requireNonNull(prices);
+    Objects.requireNonNull(tolerances);
+    Objects.requireNonNull(head);
+    Objects.requireNonNull(hands);
+  }
+
+  public Optional<PaceProfile> findPace(String wanted) {
+    return paces.stream().filter(p -> p.name().equals(wanted)).findFirst();
+  }
+
+  /** The product in each slot, by the slot's letter. */
+  public Map<String, ProductEntry> productsBySlot() {
+    Map<String, ProductEntry> bySlot = new TreeMap<>();
+    slots.forEach(
+        (slot, product) ->
+            products.stream()
+                .filter(p -> p.name().equals(product))
+                .findFirst()
+                .ifPresent(p -> bySlot.put(slot.name(), p)));
+    return Collections.unmodifiableMap(bySlot);
+  }
+}

@@ -1,0 +1,165 @@
+package foilwright.document;
+
+import foilwright.head.HeadSettings;
+import foilwright.placement.HandAllowances;
+import foilwright.service.FoilStock;
+import foilwright.service.MixRatio;
+import foilwright.service.PaceProfile;
+import foilwright.service.Prices;
+import foilwright.service.ProductEntry;
+import foilwright.service.TimeWindow;
+import foilwright.service.Tolerances;
+import foilwright.service.TonerEntry;
+import java.math.BigDecimal;
+import java.util.Map;
+
+/** Houses to documents, every value written out. */
+final class HouseWriter {
+  private HouseWriter() {}
+
+  static Map<String, Object> write(HouseDocument house) {
+    Json.Group slots = new Json.Group();
+    house.slots().forEach((slot, product) -> slots.put(slot.name(), product));
+    return new Json.Group()
+        .put("format", Format.HOUSE.text())
+        .put("name", house.name())
+        .put("paces", house.paces().stream().map(HouseWriter::pace).toList())
+        .put("products", house.products().stream().map(HouseWriter::product).toList())
+        .putIf(
+            !house.toners().isEmpty(),
+            "toners",
+            house.toners().stream().map(HouseWriter::toner).toList())
+        .put("slots", slots.toMap())
+        .put("foils", house.foils().stream().map(HouseWriter::foil).toList())
+        .put("prices", prices(house.prices()))
+        .put("tolerances", tolerances(house.tolerances()))
+        .put("head", head(house.head()))
+        .put("hands", hands(house.hands()))
+        .toMap();
+  }
+
+  private static Map<String, Object> pace(PaceProfile pace) {
+    Json.Group times = new Json.Group();
+    pace.times()
+        .forEach(
+            (entry, time) ->
+                times.put(
+                    entry.key(),
+                    new Json.Group()
+                        .put("quick", Kind.MINUTES.write(time.quick()))
+                        .put("usual", Kind.MINUTES.write(time.usual()))
+                        .put("slow", Kind.MINUTES.write(time.slow()))
+                        .toMap()));
+    return new Json.Group()
+        .put("name", pace.name())
+        .put("basis", pace.basis())
+        .put("daySpread", Kind.SHARE.write(pace.daySpread()))
+        .put("times", times.toMap())
+        .toMap();
+  }
+
+  private static Map<String, Object> product(ProductEntry product) {
+    return new Json.Group()
+        .put("name", product.name())
+        .put("kind", product.kind().words())
+        .put("ratio", ratio(product.ratio()))
+        .put("developer", Kind.STRENGTH.write(product.developerStrength()))
+        .put("window", window(product.window()))
+        .put("bowlLife", Kind.MINUTES.write(product.bowlLife()))
+        .put(
+            "takeUp",
+            new Json.Group()
+                .put("film", Kind.MASS.write(product.film()))
+                .put("perGramOfHair", product.perGramOfHair())
+                .toMap())
+        .put("makersSheetOnFile", product.makersSheetOnFile())
+        .toMap();
+  }
+
+  private static String ratio(MixRatio ratio) {
+    return Item.plain(ratio.product()) + " : " + Item.plain(ratio.developer());
+  }
+
+  private static Map<String, Object> window(TimeWindow window) {
+    return new Json.Group()
+        .put("least", Kind.MINUTES.write(window.least()))
+        .put("most", Kind.MINUTES.write(window.most()))
+        .toMap();
+  }
+
+  private static Map<String, Object> toner(TonerEntry toner) {
+    return new Json.Group()
+        .put("name", toner.name())
+        .put(
+            "shades",
+            toner.shades().stream()
+                .map(s -> new Json.Group().put("shade", s.shade()).put("parts", s.parts()).toMap())
+                .toList())
+        .put("ratio", ratio(toner.ratio()))
+        .put("developer", Kind.STRENGTH.write(toner.developerStrength()))
+        .put("window", window(toner.window()))
+        .toMap();
+  }
+
+  private static Map<String, Object> foil(FoilStock foil) {
+    return new Json.Group()
+        .put("name", foil.name())
+        .put("width", Kind.LENGTH.write(foil.width()))
+        .put("usableWidth", Kind.LENGTH.write(foil.usableWidth()))
+        .put("length", Kind.LENGTH.write(foil.length()))
+        .toMap();
+  }
+
+  private static Map<String, Object> prices(Prices prices) {
+    String currency = prices.currency();
+    return new Json.Group()
+        .put("currency", currency)
+        .put("perFoil", money(prices.perFoil(), currency))
+        .putIf(
+            !prices.bands().isEmpty(),
+            "bands",
+            prices.bands().stream()
+                .map(
+                    band ->
+                        new Json.Group()
+                            .put("name", band.name())
+                            .put("mostFoils", band.mostFoils())
+                            .put("price", money(band.price(), currency))
+                            .toMap())
+                .toList())
+        .put("perHour", money(prices.perHour(), currency))
+        .put("perBowl", money(prices.perBowl(), currency))
+        .put("toner", money(prices.toner(), currency))
+        .toMap();
+  }
+
+  private static String money(BigDecimal amount, String currency) {
+    return amount.toPlainString() + " " + currency;
+  }
+
+  private static Map<String, Object> tolerances(Tolerances tolerances) {
+    return new Json.Group()
+        .put("partingStraight", Kind.LENGTH.write(tolerances.partingStraight()))
+        .put("slice", Kind.LENGTH.write(tolerances.slice()))
+        .put("background", Kind.LENGTH.write(tolerances.background()))
+        .put("angle", Kind.ANGLE.write(tolerances.angle()))
+        .put("foilsBetweenSides", tolerances.foilsBetweenSides())
+        .toMap();
+  }
+
+  private static Map<String, Object> head(HeadSettings head) {
+    return new Json.Group()
+        .put("occipitalLine", Kind.ANGLE.write(head.occipitalElevation()))
+        .put("parietalRidge", Kind.ANGLE.write(head.ridgeElevation()))
+        .put("fringeDepth", Kind.SHARE.write(head.fringeDepth()))
+        .put("meshEdge", Kind.LENGTH.write(head.meshEdge()))
+        .toMap();
+  }
+
+  private static Map<String, Object> hands(HandAllowances hands) {
+    return new Json.Group()
+        .put("thinnestSlice", Kind.LENGTH.write(hands.thinnestSlice()))
+        .put("thickestSlice", Kind.LENGTH.write(hands.thickestSlice()))
+        .toMap();
+  }
+}
