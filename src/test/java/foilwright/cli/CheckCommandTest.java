@@ -63,7 +63,7 @@ class CheckCommandTest {
     try (RandomAccessFile file = new RandomAccessFile(folder.resolve("big.json").toFile(), "rw")) {
       file.setLength(50_000_000);
     }
-    assertRefused(1, "1 MB", run("check", "big.json"));
+    assertRefused(1, "more than 1000000 bytes", run("check", "big.json"));
   }
 
   @Test
