@@ -14,6 +14,7 @@ import java.util.Optional;
 public final class HeadForm {
   private static final double SOLVED_MM = 1e-10;
   private static final double STEP_MM = 2;
+  private static final double WALK_MM = 1;
 
   /**
    * Directions and sizes of the surface's bending at a point.
@@ -151,6 +152,35 @@ public final class HeadForm {
     return at;
   }
 
+  /**
+   * Where one arrives who leaves a surface point in a direction and walks straight on along the
+   * surface: a geodesic, to about 1e-3 mm in 100 mm.
+   *
+   * @param direction of any length; only its part along the surface counts
+   */
+  public Vector3 straightOn(Vector3 from, Vector3 direction, double lengthMm) {
+    int steps = (int) Math.ceil(lengthMm / WALK_MM);
+    Vector3 p = surfacePoint(from);
+    Vector3 heading = direction;
+    for (int i = 0; i < steps; i++) {
+      Vector3 n = normal(p);
+      heading = heading.minus(n.times(heading.dot(n))).unit();
+      p = settled(p.plus(heading.times(lengthMm / steps)));
+    }
+    return p;
+  }
+
+  /** A point close to the surface moved onto it along the normal. */
+  private Vector3 settled(Vector3 near) {
+    Vector3 p = near;
+    for (int i = 0; i < 2; i++) {
+      Vector3 q = p.scaled(inverse);
+      Vector3 gradient = template.excessGradient(q).scaled(inverse);
+      p = p.minus(gradient.times(template.excess(q) / gradient.dot(gradient)));
+    }
+    return p;
+  }
+
   /** Where the ray from a point inside leaves the surface; the direction has any length. */
   public Vector3 exit(Vector3 inside, Vector3 direction) {
     return inside.plus(direction.times(exitAt(inside, direction, 0)));
@@ -220,15 +250,22 @@ public final class HeadForm {
     if (angle < 1e-12) {
       return 0;
     }
+    return cutLength(a, b.minus(a.times(a.dot(b))).unit(), angle);
+  }
+
+  /**
+   * Length of the plane cut through the centre from one of the template's directions, turning
+   * towards another at a right angle to it, through an angle in radians; both of length 1.
+   */
+  double cutLength(Vector3 from, Vector3 towards, double angle) {
     int steps = Math.max(2, (int) Math.ceil(angle / 0.05));
-    Vector3 side = b.minus(a.times(a.dot(b))).unit();
     double sum = 0;
-    Vector3 before = fromTemplate(a);
+    Vector3 before = fromTemplate(from);
     for (int i = 1; i <= 2 * steps; i += 2) {
       double t = angle * i / (2 * steps);
       double u = angle * (i + 1) / (2 * steps);
-      Vector3 middle = fromTemplate(a.times(Math.cos(t)).plus(side.times(Math.sin(t))));
-      Vector3 next = fromTemplate(a.times(Math.cos(u)).plus(side.times(Math.sin(u))));
+      Vector3 middle = fromTemplate(from.times(Math.cos(t)).plus(towards.times(Math.sin(t))));
+      Vector3 next = fromTemplate(from.times(Math.cos(u)).plus(towards.times(Math.sin(u))));
       double halves = before.distance(middle) + middle.distance(next);
       // Two chords and one over the same arc: the error falls with the square (Richardson).
       sum += halves + (halves - before.distance(next)) / 3;

@@ -25,8 +25,47 @@ final class Template {
 
   static final StarSurface SURFACE = StarSurface.of(new Vector3(0, 10, 25), COEFFICIENTS);
 
-  /** Elevation of the brow point as seen from the centre: 37 mm above the ears. */
+  /** Angle along the mid-line of the brow point: 36 mm above the ears. */
   static final double BROW_RAD = Math.toRadians(6.5);
 
+  /** Angle along the mid-line of the usual front hairline, and how far a tape may move it. */
+  static final double FRONT_RAD = Math.toRadians(42);
+
+  static final double LEAST_FRONT_RAD = Math.toRadians(25);
+  static final double MOST_FRONT_RAD = Math.toRadians(65);
+
+  /** Angles along the mid-line between which a tape may put the nape hairline. */
+  static final double LEAST_NAPE_RAD = Math.toRadians(206);
+
+  static final double MOST_NAPE_RAD = Math.toRadians(238);
+
   private Template() {}
+
+  /** Angle along the mid-line of the usual nape hairline of a height. */
+  static double napeRad(NapeHeight height) {
+    return Math.toRadians(
+        switch (height) {
+          case LOW -> 231;
+          case MIDDLE -> 226;
+          case HIGH -> 221;
+        });
+  }
+
+  /**
+   * Factors along x, y and z that make the default heads.
+   *
+   * <p>Woman and man agree with the survey means of head circumference, length and breadth (ANSUR
+   * II, 2012) and ear-to-ear arc (ANSUR I, 1988) with the least worst deviation in standard
+   * deviations, 0.58 and 0.29. Child and training head are the woman's evenly scaled to about 520
+   * and 540 mm round, which is common practice and not a survey.
+   */
+  static Vector3 factors(HeadKind kind) {
+    Vector3 woman = new Vector3(0.902, 0.929, 0.897);
+    return switch (kind) {
+      case WOMAN -> woman;
+      case MAN -> new Vector3(0.932, 0.964, 0.952);
+      case CHILD -> woman.times(0.946);
+      case TRAINING_HEAD -> woman.times(0.982);
+    };
+  }
 }
