@@ -28,12 +28,9 @@ final class Chains {
   }
 
   private int number(Vector3 p) {
-    long x = cell(p.x());
-    long y = cell(p.y());
-    long z = cell(p.z());
-    for (long i = x - 1; i <= x + 1; i++) {
-      for (long j = y - 1; j <= y + 1; j++) {
-        for (long k = z - 1; k <= z + 1; k++) {
+    for (long i = cell(p.x() - SAME_MM); i <= cell(p.x() + SAME_MM); i++) {
+      for (long j = cell(p.y() - SAME_MM); j <= cell(p.y() + SAME_MM); j++) {
+        for (long k = cell(p.z() - SAME_MM); k <= cell(p.z() + SAME_MM); k++) {
           for (int n : grid.getOrDefault(key(i, j, k), List.of())) {
             if (points.get(n).distance(p) <= SAME_MM) {
               return n;
@@ -43,7 +40,8 @@ final class Chains {
       }
     }
     points.add(p);
-    grid.computeIfAbsent(key(x, y, z), c -> new ArrayList<>(1)).add(points.size() - 1);
+    grid.computeIfAbsent(key(cell(p.x()), cell(p.y()), cell(p.z())), c -> new ArrayList<>(1))
+        .add(points.size() - 1);
     return points.size() - 1;
   }
 

@@ -21,7 +21,14 @@ final class RegionBorders {
   private static final double SAME = 1e-9;
 
   /** Interval [low, high] of a line, covered by a fragment; {@code along} tells its direction. */
-  private record Side(int fragment, double low, double high, boolean along) {}
+  private record Side(int fragment, double low, double high, boolean along) {
+    /** Whether the other covers just the same from the opposite side. */
+    boolean joins(Side other) {
+      return along != other.along
+          && Math.abs(low - other.low) < SAME
+          && Math.abs(high - other.high) < SAME;
+    }
+  }
 
   /** A line: two points that fix its parameter, and the sides that lie on it. */
   private static final class Line {
@@ -143,6 +150,13 @@ final class RegionBorders {
   List<Polyline> outline() {
     Chains chains = new Chains();
     for (Line line : lines) {
+      if (line.sides.size() == 1) {
+        addTo(chains, line, line.sides.get(0));
+        continue;
+      }
+      if (line.sides.size() == 2 && line.sides.get(0).joins(line.sides.get(1))) {
+        continue;
+      }
       double[] cuts =
           line.sides.stream()
               .flatMapToDouble(s -> DoubleStream.of(s.low, s.high))
@@ -169,6 +183,14 @@ final class RegionBorders {
       }
     }
     return chains.toPolylines();
+  }
+
+  private static void addTo(Chains chains, Line line, Side side) {
+    if (side.high - side.low >= SAME) {
+      Vector3 a = line.start.lerp(line.end, side.low);
+      Vector3 b = line.start.lerp(line.end, side.high);
+      chains.add(side.along ? a : b, side.along ? b : a);
+    }
   }
 
   /** The connected parts, largest first; parts that touch in a point only are apart. */
