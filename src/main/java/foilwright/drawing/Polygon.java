@@ -1,0 +1,119 @@
+package foilwright.drawing;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * A flat area of the sheet bounded by closed rings, inside by the even-odd rule; millimetres. A
+ * ring does not repeat its first point.
+ */
+public final class Polygon {
+  private final List<List<Point>> rings;
+
+  private Polygon(List<List<Point>> rings) {
+    this.rings = rings;
+  }
+
+  /** Rings of fewer than three points are left out. */
+  public static Polygon of(List<List<Point>> rings) {
+    return new Polygon(rings.stream().filter(r -> r.size() >= 3).map(List::copyOf).toList());
+  }
+
+  public List<List<Point>> rings() {
+    return rings;
+  }
+
+  public boolean isEmpty() {
+    return rings.isEmpty();
+  }
+
+  /** Area in square millimetres of rings that do not cross: holes count against what holds them. */
+  public double area() {
+    return Math.abs(rings.stream().mapToDouble(Polygon::signedArea).sum());
+  }
+
+  private static double signedArea(List<Point> ring) {
+    double twice = 0;
+    Point before = ring.get(ring.size() - 1);
+    for (Point p : ring) {
+      twice += before.x() * p.y() - p.x() * before.y();
+      before = p;
+    }
+    return twice / 2;
+  }
+
+  public boolean contains(Point p) {
+    boolean inside = false;
+    for (List<Point> ring : rings) {
+      Point a = ring.get(ring.size() - 1);
+      for (Point b : ring) {
+        if (a.y() > p.y() != b.y() > p.y()
+            && p.x() < a.x() + (p.y() - a.y()) / (b.y() - a.y()) * (b.x() - a.x())) {
+          inside = !inside;
+        }
+        a = b;
+      }
+    }
+    return inside;
+  }
+
+  /**
+   * Parallel lines across the area, cut at its border.
+   *
+   * @param angleRad direction of the lines on the sheet, clockwise from +x
+   * @param spacing between neighbouring lines, millimetres
+   */
+  public Curve hatched(double angleRad, double spacing) {
+    double cos = Math.cos(angleRad);
+    double sin = Math.sin(angleRad);
+    double least = Double.POSITIVE_INFINITY;
+    double most = Double.NEGATIVE_INFINITY;
+    for (List<Point> ring : rings) {
+      for (Point p : ring) {
+        double v = -sin * p.x() + cos * p.y();
+        least = Math.min(least, v);
+        most = Math.max(most, v);
+      }
+    }
+    Curve.Builder lines = Curve.builder();
+    for (double v = Math.ceil(least / spacing) * spacing; v < most; v += spacing) {
+      double[] cuts = cuts(v, cos, sin);
+      for (int i = 0; i + 1 < cuts.length; i += 2) {
+        lines.moveTo(cos * cuts[i] - sin * v, sin * cuts[i] + cos * v);
+        lines.lineTo(cos * cuts[i + 1] - sin * v, sin * cuts[i + 1] + cos * v);
+      }
+    }
+    return lines.build();
+  }
+
+  private double[] cuts(double v, double cos, double sin) {
+    double[] found = new double[8];
+    int count = 0;
+    for (List<Point> ring : rings) {
+      Point a = ring.get(ring.size() - 1);
+      double va = -sin * a.x() + cos * a.y() - v;
+      for (Point b : ring) {
+        double vb = -sin * b.x() + cos * b.y() - v;
+        if (va > 0 != vb > 0) {
+          if (count == found.length) {
+            found = Arrays.copyOf(found, 2 * count);
+          }
+          Point p = a.lerp(b, va / (va - vb));
+          found[count++] = cos * p.x() + sin * p.y();
+        }
+        a = b;
+        va = vb;
+      }
+    }
+    double[] cuts = Arrays.copyOf(found, count);
+    Arrays.sort(cuts);
+    return cuts;
+  }
+
+  /** The border as straight lines. */
+  public Curve curve() {
+    Curve.Builder curve = Curve.builder();
+    rings.forEach(ring -> curve.strand(ring, true));
+    return curve.build();
+  }
+}
