@@ -1,5 +1,5 @@
 /**
- * The command line: commands, options, exit codes. Results to standard output, messages to standard
- * error.
+ * The command line. Results go to standard output, messages and progress to standard error; exit
+ * codes are in {@link foilwright.cli.Exit}. Commands only tell what {@code app} gives them.
  */
 package foilwright.cli;

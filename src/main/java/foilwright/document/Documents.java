@@ -33,6 +33,27 @@ public final class Documents {
     return read(bytes, Format.HOUSE, HouseReader::read);
   }
 
+  /**
+   * Reads a document of the kind that it says it is; one that does not say is read as a pattern.
+   *
+   * @return a {@link Pattern}, a {@link GuestDocument} or a {@link HouseDocument}
+   */
+  public static ReadResult<?> readAny(Path file) {
+    ProblemLog problems = new ProblemLog();
+    Optional<byte[]> bytes = DocumentFiles.load(file, problems);
+    return bytes.isPresent()
+        ? readAny(bytes.get())
+        : new ReadResult<>(Optional.empty(), problems.toList(), Places.none());
+  }
+
+  public static ReadResult<?> readAny(byte[] bytes) {
+    Optional<String> kind = TextReader.read(bytes, new ProblemLog()).flatMap(Format::findName);
+    if (kind.equals(Optional.of(Format.GUEST.name()))) {
+      return readGuest(bytes);
+    }
+    return kind.equals(Optional.of(Format.HOUSE.name())) ? readHouse(bytes) : readPattern(bytes);
+  }
+
   /** UTF-8 text, in the current version of the format. */
   public static byte[] write(GuestDocument guest) {
     return Json.bytes(GuestWriter.write(guest));

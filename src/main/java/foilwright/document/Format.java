@@ -30,6 +30,15 @@ record Format(String name, List<UnaryOperator<Node.ObjectNode>> upgrades) {
     upgrades = List.copyOf(upgrades);
   }
 
+  /** The name of the format that a document states, known or not. */
+  static Optional<String> findName(Node root) {
+    return root.findMember("format")
+        .filter(Node.TextNode.class::isInstance)
+        .map(stated -> FORM.matcher(((Node.TextNode) stated).text().strip()))
+        .filter(Matcher::matches)
+        .map(form -> form.group(1));
+  }
+
   int version() {
     return upgrades.size();
   }

@@ -23,6 +23,12 @@ public record ReadResult<T>(Optional<T> value, List<LocatedProblem> problems, Pl
     }
   }
 
+  /** Nothing was read. */
+  public static <T> ReadResult<T> refused(Problem why) {
+    return new ReadResult<>(
+        Optional.empty(), List.of(new LocatedProblem(why, Place.WHOLE)), Places.none());
+  }
+
   /** Puts a problem that was found later, such as on a head, at its place in the document. */
   public LocatedProblem locate(Problem problem) {
     return new LocatedProblem(problem, places.find(problem.path()));

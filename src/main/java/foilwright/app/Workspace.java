@@ -1,0 +1,201 @@
+package foilwright.app;
+
+import foilwright.document.Documents;
+import foilwright.document.GuestDocument;
+import foilwright.document.HouseDocument;
+import foilwright.document.ReadResult;
+import foilwright.pattern.Pattern;
+import foilwright.problem.Problem;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+
+/**
+ * Where documents are found: a file that was named, else the person's own folders, else what ships
+ * with the program. Works from any folder; own folders need not exist.
+ */
+public final class Workspace {
+  static final String NO_SUCH_DOCUMENT = "no-such-document";
+  private static final String LIBRARY = "foilwright/library/";
+  private static final String ENDING = ".json";
+
+  private final Path folder;
+
+  private Workspace(Path folder) {
+    this.folder = folder;
+  }
+
+  /** A workspace whose own folders lie in {@code folder}; file names are read from there too. */
+  public static Workspace in(Path folder) {
+    return new Workspace(folder.toAbsolutePath());
+  }
+
+  Found<Pattern> pattern(String named) {
+    return find(DocumentKind.PATTERN, named, Documents::readPattern, Documents::readPattern);
+  }
+
+  Found<GuestDocument> guest(String named) {
+    return find(DocumentKind.GUEST, named, Documents::readGuest, Documents::readGuest);
+  }
+
+  Found<HouseDocument> house(String named) {
+    return find(DocumentKind.HOUSE, named, Documents::readHouse, Documents::readHouse);
+  }
+
+  /**
+   * A document of any kind: a file, or the name of a pattern, a guest or a house, in that order.
+   */
+  Found<?> any(String named) {
+    for (DocumentKind kind : DocumentKind.values()) {
+      Optional<Path> file = findFile(kind, named);
+      if (file.isPresent()) {
+        return new Found<>(named, Documents.readAny(file.get()));
+      }
+    }
+    for (DocumentKind kind : DocumentKind.values()) {
+      Optional<byte[]> shipped = readShipped(kind, named);
+      if (shipped.isPresent()) {
+        return new Found<>(named, Documents.readAny(shipped.get()));
+      }
+    }
+    return new Found<>(
+        named,
+        ReadResult.refused(
+            Problem.error(
+                NO_SUCH_DOCUMENT,
+                "",
+                "there is no document called \"" + named + "\"",
+                "name a file, or a pattern, guest or house by its name")));
+  }
+
+  private <T> Found<T> find(
+      DocumentKind kind,
+      String named,
+      Function<Path, ReadResult<T>> fromFile,
+      Function<byte[], ReadResult<T>> fromText) {
+    return new Found<>(
+        named,
+        findFile(kind, named)
+            .map(fromFile)
+            .or(() -> readShipped(kind, named).map(fromText))
+            .orElseGet(() -> ReadResult.refused(noSuchDocument(kind, named))));
+  }
+
+  /**
+   * The file that a name means, whether it exists or not; nothing for the bare name of a document.
+   */
+  private Optional<Path> findFile(DocumentKind kind, String named) {
+    try {
+      Path asNamed = folder.resolve(named);
+      boolean isPath = named.contains("/") || named.contains("\\") || named.endsWith(ENDING);
+      Path own = folder.resolve(kind.folder()).resolve(named + ENDING);
+      if (!isPath && Files.exists(own)) {
+        return Optional.of(own);
+      }
+      return isPath || Files.isRegularFile(asNamed) ? Optional.of(asNamed) : Optional.empty();
+    } catch (InvalidPathException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static Optional<byte[]> readShipped(DocumentKind kind, String named) {
+    String resource = "/" + LIBRARY + kind.shelf() + "/" + named + ENDING;
+    try (InputStream in = Workspace.class.getResourceAsStream(resource)) {
+      return in == null ? Optional.empty() : Optional.of(in.readAllBytes());
+    } catch (IOException e) {
+      throw new UncheckedIOException("a shipped document cannot be read: " + resource, e);
+    }
+  }
+
+  private Problem noSuchDocument(DocumentKind kind, String named) {
+    return Problem.error(
+        NO_SUCH_DOCUMENT,
+        "",
+        "there is no " + kind.words() + " called \"" + named + "\"",
+        "name a file, or one of: " + String.join(", ", names(kind)));
+  }
+
+  /** Names of all documents of a kind, own and shipped, in alphabetical order. */
+  SortedSet<String> names(DocumentKind kind) {
+    SortedSet<String> names = new TreeSet<>(shippedNames(kind));
+    names.addAll(names(folder.resolve(kind.folder())));
+    return names;
+  }
+
+  /**
+   * Whether the document of that name is a file of the person's that differs from a shipped one.
+   */
+  boolean isOwn(DocumentKind kind, String name) {
+    Path file = folder.resolve(kind.folder()).resolve(name + ENDING);
+    if (!Files.isRegularFile(file)) {
+      return false;
+    }
+    Optional<byte[]> shipped = readShipped(kind, name);
+    try {
+      return shipped.isEmpty() || !Arrays.equals(shipped.get(), Files.readAllBytes(file));
+    } catch (IOException e) {
+      return true;
+    }
+  }
+
+  private static SortedSet<String> names(Path folder) {
+    if (!Files.isDirectory(folder)) {
+      return new TreeSet<>();
+    }
+    try (Stream<Path> files = Files.list(folder)) {
+      return withoutEnding(files.map(file -> file.getFileName().toString()).toList());
+    } catch (IOException e) {
+      throw new UncheckedIOException("the folder " + folder + " cannot be listed", e);
+    }
+  }
+
+  /** Names of the documents that ship with the program. */
+  static SortedSet<String> shippedNames(DocumentKind kind) {
+    Path program;
+    try {
+      program =
+          Path.of(Workspace.class.getProtectionDomain().getCodeSource().getLocation().toURI());
+    } catch (URISyntaxException e) {
+      throw new IllegalStateException("the program does not know its own place", e);
+    }
+    String shelf = LIBRARY + kind.shelf() + "/";
+    if (Files.isDirectory(program)) {
+      return names(program.resolve(shelf));
+    }
+    try (ZipFile jar = new ZipFile(program.toFile())) {
+      List<String> files = new ArrayList<>();
+      for (ZipEntry entry : (Iterable<ZipEntry>) jar.stream().map(ZipEntry.class::cast)::iterator) {
+        if (entry.getName().startsWith(shelf)) {
+          files.add(entry.getName().substring(shelf.length()));
+        }
+      }
+      return withoutEnding(files);
+    } catch (IOException e) {
+      throw new UncheckedIOException("the program's own file cannot be read", e);
+    }
+  }
+
+  private static SortedSet<String> withoutEnding(List<String> files) {
+    SortedSet<String> names = new TreeSet<>();
+    for (String file : files) {
+      if (file.endsWith(ENDING) && !file.contains("/")) {
+        names.add(file.substring(0, file.length() - ENDING.length()));
+      }
+    }
+    return names;
+  }
+}
