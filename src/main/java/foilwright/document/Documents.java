@@ -1,6 +1,10 @@
 package foilwright.document;
 
 import foilwright.pattern.Pattern;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.BiFunction;
@@ -67,6 +71,23 @@ public final class Documents {
   /** UTF-8 text, in the current version of the format. */
   public static byte[] write(Pattern pattern) {
     return Json.bytes(PatternWriter.write(pattern));
+  }
+
+  /**
+   * The JSON Schema (2020-12) of a document: what can be said of it without knowing the trade.
+   *
+   * @param document {@code pattern}, {@code guest} or {@code house}
+   */
+  public static String schema(String document) {
+    String name = "schema/" + document + ".json";
+    try (InputStream in = Documents.class.getResourceAsStream(name)) {
+      if (in == null) {
+        throw new IllegalArgumentException("there is no document called " + document);
+      }
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException("reading " + name + " failed", e);
+    }
   }
 
   private static <T> ReadResult<T> read(

@@ -8,28 +8,58 @@ import foilwright.units.Minutes;
 import foilwright.units.Share;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 
 /**
  * A kind of quantity: how its text is read and written.
  *
  * @param example a text that is accepted
- * @param unit the unit that is written
- * @param toUnit the number of those units; may be off in the last bit
+ * @param units the units that are written, the usual one first
  */
-record Kind<Q>(String example, Function<String, Q> parse, String unit, Function<Q, Double> toUnit) {
+record Kind<Q>(String example, Function<String, Q> parse, List<Unit<Q>> units) {
+
+  private static final int PLAIN = 16;
+
+  /**
+   * A unit that is written.
+   *
+   * @param number how many of those units a quantity is; may be off in the last bit
+   */
+  record Unit<Q>(String name, ToDoubleFunction<Q> number) {}
+
   static final Kind<Length> LENGTH =
-      new Kind<>("12 mm", Length::parse, "mm", Length::toMillimetres);
-  static final Kind<Angle> ANGLE = new Kind<>("35 deg", Angle::parse, "deg", Angle::toDegrees);
+      new Kind<>("12 mm", Length::parse, List.of(new Unit<>("mm", Length::toMillimetres)));
+  static final Kind<Angle> ANGLE =
+      new Kind<>(
+          "35 deg",
+          Angle::parse,
+          List.of(new Unit<>("deg", Angle::toDegrees), new Unit<>("rad", Angle::toRadians)));
   static final Kind<Minutes> MINUTES =
-      new Kind<>("1.5 min", Minutes::parse, "min", Minutes::toMinutes);
-  static final Kind<Share> SHARE = new Kind<>("45 %", Share::parse, "%", Share::toPercent);
-  static final Kind<Mass> MASS = new Kind<>("30 g", Mass::parse, "g", Mass::toGrams);
+      new Kind<>(
+          "1.5 min",
+          Minutes::parse,
+          List.of(new Unit<>("min", Minutes::toMinutes), new Unit<>("s", Minutes::toSeconds)));
+  static final Kind<Share> SHARE =
+      new Kind<>("45 %", Share::parse, List.of(new Unit<>("%", Share::toPercent)));
+  static final Kind<Mass> MASS =
+      new Kind<>(
+          "30 g",
+          Mass::parse,
+          List.of(new Unit<>("g", Mass::toGrams), new Unit<>("mg", Mass::toMilligrams)));
   static final Kind<Density> DENSITY =
-      new Kind<>("200 per cm2", Density::parse, "per cm2", Density::toHairsPerSquareCentimetre);
+      new Kind<>(
+          "200 per cm2",
+          Density::parse,
+          List.of(new Unit<>("per cm2", Density::toHairsPerSquareCentimetre)));
 
   /** A developer's label: percent, or volumes, of which labels say 10 where they say 3 %. */
-  static final Kind<Share> STRENGTH = new Kind<>("6 %", Kind::strength, "%", Share::toPercent);
+  static final Kind<Share> STRENGTH =
+      new Kind<>("6 %", Kind::strength, List.of(new Unit<>("%", Share::toPercent)));
 
   private static Share strength(String text) {
     String stripped = text.strip();
@@ -45,37 +75,41 @@ record Kind<Q>(String example, Function<String, Q> parse, String unit, Function<
   }
 
   /**
-   * The shortest text that reads back to the very same value.
-   *
-   * @throws IllegalStateException when no text of 17 digits does, which the units rule out
+   * A short text that reads back to the very same value, in the usual unit when that takes at most
+   * {@value #PLAIN} characters. A share that was calculated rather than read may have no such text;
+   * it then reads back to within two roundings.
    */
   String write(Q value) {
-    double number = toUnit.apply(value);
-    for (int digits = 1; digits <= 17; digits++) {
-      BigDecimal rounded = new BigDecimal(number).round(new MathContext(digits));
-      String text = plain(rounded) + " " + unit;
-      if (parse.apply(text).equals(value)) {
-        return text;
-      }
+    Unit<Q> usual = units.get(0);
+    Optional<String> plain = shortest(usual, value, value::equals);
+    if (plain.isPresent() && plain.get().length() <= PLAIN) {
+      return plain.get();
     }
-    return neighbour(value, number);
+    double number = usual.number().applyAsDouble(value);
+    double near = 2 * Math.ulp(number);
+    return units.stream()
+        .flatMap(unit -> shortest(unit, value, value::equals).stream())
+        .min(Comparator.comparingInt(String::length))
+        .or(
+            () ->
+                shortest(
+                    usual, value, q -> Math.abs(usual.number().applyAsDouble(q) - number) <= near))
+        .orElseThrow(() -> new IllegalStateException("no text reads back to " + value));
   }
 
-  /** A conversion may be off in the last bit; the true number is then a neighbour. */
-  private String neighbour(Q value, double number) {
-    double low = number;
-    double high = number;
-    for (int step = 0; step < 4; step++) {
-      low = Math.nextDown(low);
-      high = Math.nextUp(high);
-      for (double candidate : new double[] {low, high}) {
-        String text = plain(new BigDecimal(candidate).round(new MathContext(17))) + " " + unit;
-        if (parse.apply(text).equals(value)) {
-          return text;
+  /** The conversion to the unit may be off in the last bit, hence the neighbours. */
+  private Optional<String> shortest(Unit<Q> unit, Q value, Predicate<Q> good) {
+    double number = unit.number().applyAsDouble(value);
+    for (double near : new double[] {number, Math.nextUp(number), Math.nextDown(number)}) {
+      for (int digits = 1; digits <= 17; digits++) {
+        String text =
+            plain(new BigDecimal(near).round(new MathContext(digits))) + " " + unit.name();
+        if (good.test(parse.apply(text))) {
+          return Optional.of(text);
         }
       }
     }
-    throw new IllegalStateException("no text reads back to " + value);
+    return Optional.empty();
   }
 
   private static String plain(BigDecimal number) {
