@@ -117,6 +117,21 @@ public final class Polyline {
     return best;
   }
 
+  /**
+   * The stretch between two arc lengths in millimetres, {@code from <= to}, with their exact ends.
+   */
+  public Polyline between(double from, double to) {
+    List<Vector3> stretch = new ArrayList<>();
+    stretch.add(at(from));
+    for (int i = 0; i < points.size(); i++) {
+      if (arcMm[i] > from && arcMm[i] < to) {
+        stretch.add(points.get(i));
+      }
+    }
+    stretch.add(at(to));
+    return new Polyline(stretch);
+  }
+
   /** The same points in the opposite order. */
   public Polyline reversed() {
     List<Vector3> turned = new ArrayList<>(points);

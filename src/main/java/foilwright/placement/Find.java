@@ -1,5 +1,6 @@
 package foilwright.placement;
 
+import foilwright.head.TapeDirections;
 import foilwright.units.Length;
 
 /**
@@ -10,4 +11,8 @@ import foilwright.units.Length;
  * @param words the same said as a person would find it, with the stretch of hairline and the zone
  *     named
  */
-public record Find(Length fromHairline, Length fromCentre, String words) {}
+public record Find(Length fromHairline, Length fromCentre, String words) {
+  static Find of(TapeDirections directions) {
+    return new Find(directions.fromHairline(), directions.fromCentre(), directions.words());
+  }
+}

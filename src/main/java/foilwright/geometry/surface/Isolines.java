@@ -1,7 +1,7 @@
 package foilwright.geometry.surface;
 
 import foilwright.geometry.Polyline;
-import foilwright.geometry.Vector3;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -12,40 +12,123 @@ public final class Isolines {
   private Isolines() {}
 
   /**
+   * A line with the values that another field has along it.
+   *
+   * @param values one for each point of the line
+   */
+  public record Valued(Polyline line, List<Double> values) {}
+
+  /**
    * The lines in a region where a field has a level; a line that leaves the region and comes back
    * is several.
    */
   public static List<Polyline> of(Region region, LinearValues field, double level) {
-    Chains chains = new Chains();
+    return trace(region, field, level, (t, k) -> 0).toPolylines();
+  }
+
+  /** The lines of several levels, one list for each level, in one pass; the levels must ascend. */
+  public static List<List<Polyline>> ofLevels(Region region, LinearValues field, double[] levels) {
+    Chains[] chains = new Chains[levels.length];
+    for (int i = 0; i < levels.length; i++) {
+      chains[i] = new Chains();
+    }
     for (int f = 0; f < region.fragmentCount(); f++) {
       int t = region.triangle(f);
       double a = field.at(t, 0);
       double b = field.at(t, 1) - a;
       double c = field.at(t, 2) - a;
-      int size = region.size(f);
-      Vector3 enter = null;
-      Vector3 leave = null;
-      double here = a - level + b * region.weight1(f, 0) + c * region.weight2(f, 0);
-      for (int i = 0; i < size; i++) {
-        int j = i + 1 == size ? 0 : i + 1;
-        double next = a - level + b * region.weight1(f, j) + c * region.weight2(f, j);
-        if ((here >= 0) != (next >= 0)) {
-          double s = here / (here - next);
-          double u = region.weight1(f, i) + s * (region.weight1(f, j) - region.weight1(f, i));
-          double v = region.weight2(f, i) + s * (region.weight2(f, j) - region.weight2(f, i));
-          Vector3 p = region.mesh().point(t, u, v);
-          if (here >= 0) {
-            enter = p;
-          } else {
-            leave = p;
-          }
-        }
-        here = next;
+      double least = Double.POSITIVE_INFINITY;
+      double most = Double.NEGATIVE_INFINITY;
+      for (int i = 0; i < region.size(f); i++) {
+        double value = a + b * region.weight1(f, i) + c * region.weight2(f, i);
+        least = Math.min(least, value);
+        most = Math.max(most, value);
       }
-      if (enter != null && leave != null) {
-        chains.add(leave, enter);
+      int level = Arrays.binarySearch(levels, least);
+      level = level < 0 ? -level - 1 : level;
+      while (level < levels.length && levels[level] <= most) {
+        cross(region, f, a - levels[level], b, c, (s, u, v) -> 0, chains[level]);
+        level++;
+      }
+    }
+    return Arrays.stream(chains).map(Chains::toPolylines).toList();
+  }
+
+  /** The same lines with the values of another field along them. */
+  public static List<Valued> withValues(
+      Region region, LinearValues field, double level, LinearValues other) {
+    return trace(region, field, level, other).toValued();
+  }
+
+  /** Joins lines whose ends meet within 1e-6 mm, end to start. */
+  public static List<Polyline> join(List<Polyline> lines) {
+    Chains chains = new Chains();
+    for (Polyline line : lines) {
+      for (int i = 0; i + 1 < line.size(); i++) {
+        chains.add(line.points().get(i), line.points().get(i + 1));
       }
     }
     return chains.toPolylines();
+  }
+
+  private static Chains trace(Region region, LinearValues field, double level, LinearValues other) {
+    Chains chains = new Chains();
+    Inside values = (t, u, v) -> valueAt(other, t, u, v);
+    for (int f = 0; f < region.fragmentCount(); f++) {
+      int t = region.triangle(f);
+      double a = field.at(t, 0);
+      cross(region, f, a - level, field.at(t, 1) - a, field.at(t, 2) - a, values, chains);
+    }
+    return chains;
+  }
+
+  /** A value at a point of a triangle given by its weights. */
+  private interface Inside {
+    double at(int triangle, double u, double v);
+  }
+
+  /** Adds the segment in which a fragment crosses a + b u + c v = 0. */
+  private static void cross(
+      Region region, int f, double a, double b, double c, Inside values, Chains chains) {
+    int t = region.triangle(f);
+    int size = region.size(f);
+    double u = region.weight1(f, 0);
+    double v = region.weight2(f, 0);
+    double here = a + b * u + c * v;
+    double enterU = Double.NaN;
+    double enterV = Double.NaN;
+    double leaveU = Double.NaN;
+    double leaveV = Double.NaN;
+    for (int i = 0; i < size; i++) {
+      int j = i + 1 == size ? 0 : i + 1;
+      double nextU = region.weight1(f, j);
+      double nextV = region.weight2(f, j);
+      double next = a + b * nextU + c * nextV;
+      if ((here >= 0) != (next >= 0)) {
+        double s = here / (here - next);
+        if (here >= 0) {
+          enterU = u + s * (nextU - u);
+          enterV = v + s * (nextV - v);
+        } else {
+          leaveU = u + s * (nextU - u);
+          leaveV = v + s * (nextV - v);
+        }
+      }
+      here = next;
+      u = nextU;
+      v = nextV;
+    }
+    if (!Double.isNaN(enterU) && !Double.isNaN(leaveU)) {
+      chains.add(
+          region.mesh().point(t, leaveU, leaveV),
+          values.at(t, leaveU, leaveV),
+          region.mesh().point(t, enterU, enterV),
+          values.at(t, enterU, enterV));
+    }
+  }
+
+  private static double valueAt(LinearValues field, int t, double u, double v) {
+    double a = field.at(t, 0);
+    return a + u * (field.at(t, 1) - a) + v * (field.at(t, 2) - a);
   }
 }

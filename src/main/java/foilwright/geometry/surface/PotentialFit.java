@@ -2,10 +2,7 @@ package foilwright.geometry.surface;
 
 import foilwright.geometry.Vector3;
 import java.util.Arrays;
-import java.util.HashMap;
-import java.util.Map;
 import java.util.function.IntPredicate;
-import java.util.function.IntUnaryOperator;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.ConjugateGradient;
 import org.hipparchus.linear.JacobiPreconditioner;
@@ -26,29 +23,31 @@ public final class PotentialFit {
    * Fits a scalar, fixed by the mean zero in every connected part.
    *
    * @param taken the triangles to fit; elsewhere the scalar is zero and has no meaning
-   * @param sheet a label for each triangle; the scalar may jump between triangles of different
-   *     labels
    * @return a scalar in millimetres times the strength of the field
    */
-  public static LinearValues fit(DirectionField field, IntPredicate taken, IntUnaryOperator sheet) {
+  public static LinearValues fit(DirectionField field, IntPredicate taken) {
     TriangleMesh mesh = field.mesh();
     int[] unknown = new int[3 * mesh.triangleCount()];
     Arrays.fill(unknown, -1);
-    Map<Long, Integer> numbers = new HashMap<>();
+    int[] numbers = new int[mesh.vertexCount()];
+    Arrays.fill(numbers, -1);
+    int count = 0;
     for (int t = 0; t < mesh.triangleCount(); t++) {
       if (taken.test(t)) {
         for (int k = 0; k < 3; k++) {
-          long key = (long) sheet.applyAsInt(t) << 32 | mesh.corner(t, k);
-          Integer number = numbers.putIfAbsent(key, numbers.size());
-          unknown[3 * t + k] = number == null ? numbers.size() - 1 : number;
+          int v = mesh.corner(t, k);
+          if (numbers[v] < 0) {
+            numbers[v] = count++;
+          }
+          unknown[3 * t + k] = numbers[v];
         }
       }
     }
-    if (numbers.isEmpty()) {
+    if (count == 0) {
       throw new IllegalArgumentException("no triangle to fit a scalar to");
     }
-    Stiffness stiffness = new Stiffness(mesh, unknown, numbers.size());
-    double[] right = new double[numbers.size()];
+    Stiffness stiffness = new Stiffness(mesh, unknown, count);
+    double[] right = new double[count];
     for (int t = 0; t < mesh.triangleCount(); t++) {
       if (unknown[3 * t] >= 0) {
         for (int k = 0; k < 3; k++) {

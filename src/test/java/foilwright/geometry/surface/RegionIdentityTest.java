@@ -141,8 +141,7 @@ class RegionIdentityTest {
     }
     ScalarField wanted =
         ScalarField.compute(SPHERE, p -> p.z() + 0.002 * p.x() * p.y() - 0.3 * p.y());
-    LinearValues found =
-        PotentialFit.fit(DirectionField.gradient(SPHERE, wanted), t -> taken[t], t -> 0);
+    LinearValues found = PotentialFit.fit(DirectionField.gradient(SPHERE, wanted), t -> taken[t]);
     int first = part.triangle(0);
     double shift = wanted.at(first, 0) - found.at(first, 0);
     for (int f = 0; f < part.fragmentCount(); f++) {

@@ -1,0 +1,883 @@
+package foilwright.placement;
+
+import foilwright.anatomy.Side;
+import foilwright.anatomy.Zone;
+import foilwright.geometry.Polyline;
+import foilwright.geometry.Vector3;
+import foilwright.geometry.surface.DirectionField;
+import foilwright.geometry.surface.Region;
+import foilwright.geometry.surface.ScalarField;
+import foilwright.hair.HairProfile;
+import foilwright.head.Head;
+import foilwright.pattern.Extent;
+import foilwright.pattern.FoilRule;
+import foilwright.pattern.HeadDimensions;
+import foilwright.pattern.KeptCover;
+import foilwright.pattern.MixSlot;
+import foilwright.pattern.Pattern;
+import foilwright.pattern.Pick;
+import foilwright.pattern.Remainder;
+import foilwright.pattern.Section;
+import foilwright.pattern.WorkingOrder;
+import foilwright.problem.Problem;
+import foilwright.problem.Problems;
+import foilwright.units.Angle;
+import foilwright.units.Area;
+import foilwright.units.Length;
+import foilwright.units.Mass;
+import foilwright.units.Share;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** Lays a pattern on a head: regions, partings, slices, foils, their numbers and their figures. */
+public final class Placer {
+  /** A middle line shorter than this is a corner that the slice only grazes. */
+  private static final double GRAZE_MM = 3;
+
+  /** Shared area below this is rounding at a common edge. */
+  private static final double SHARED_MM2 = 0.5;
+
+  /** Below this angle a parting counts as level, and above its complement as vertical. */
+  private static final double LEVEL_DEG = 2;
+
+  private final Head head;
+  private final HairProfile hair;
+  private final PlacingSettings settings;
+  private final DirectionField fall;
+  private final HeadDimensions dimensions;
+  private final ZoneShares zones;
+  private final Problems problems = new Problems();
+  private final List<Half> halves = new ArrayList<>();
+
+  private Placer(Head head, HairProfile hair, PlacingSettings settings, DirectionField fall) {
+    this.head = head;
+    this.hair = hair;
+    this.settings = settings;
+    this.fall = fall;
+    dimensions = new HeadDimensions(head.frontToBack(), head.earToEar(), head.around());
+    zones = new ZoneShares(head);
+  }
+
+  /**
+   * Lays a pattern on a head.
+   *
+   * @param fall the way the hair falls, for sections that cross or follow it
+   * @return the placement; sections that cannot be laid are missing from it and told as problems
+   */
+  public static Placement place(
+      Pattern pattern, Head head, HairProfile hair, PlacingSettings settings, DirectionField fall) {
+    return new Placer(head, hair, settings, fall).place(pattern);
+  }
+
+  /** A section, or one half of a mirrored pair, as it is laid. */
+  private static final class Half {
+    private final Section section;
+    private final int index;
+    private final boolean second;
+    private Region region;
+    private Region cover;
+    private List<Strip.Arm> arms = List.of();
+    private final List<List<Draft>> rows = new ArrayList<>();
+    private final List<Region> remainders = new ArrayList<>();
+
+    Half(Section section, int index, boolean second) {
+      this.section = section;
+      this.index = index;
+      this.second = second;
+    }
+
+    Region slices() {
+      return Region.join(
+          region.mesh(),
+          arms.stream().flatMap(a -> a.strips().stream()).map(Strip::slice).toList());
+    }
+
+    Region between() {
+      return Region.join(
+          region.mesh(), arms.stream().flatMap(a -> a.backgrounds().stream()).toList());
+    }
+
+    Region footprint() {
+      return Region.join(region.mesh(), List.of(slices(), between()));
+    }
+  }
+
+  /** A foil before it has its number. */
+  private record Draft(
+      Strip strip,
+      Strip.Arm arm,
+      int row,
+      int inRow,
+      Region region,
+      Polyline middle,
+      double backgroundMm) {}
+
+  private Placement place(Pattern pattern) {
+    for (int i = 0; i < pattern.sections().size(); i++) {
+      Section section = pattern.sections().get(i);
+      lay(new Half(section, i, false));
+      if (section.mirror()) {
+        lay(new Half(section.mirrored(), i, true));
+      }
+    }
+    reportOverlaps();
+    List<Half> order = ordered(pattern.order());
+    List<PlacedFoil> foils = new ArrayList<>();
+    List<List<PlacedFoil>> bySection = new ArrayList<>();
+    halves.forEach(h -> bySection.add(new ArrayList<>()));
+    int[] inSection = new int[halves.size()];
+    for (Step step : steps(order, pattern.order())) {
+      int h = halves.indexOf(step.half());
+      for (Draft draft : step.row()) {
+        List<MixSlot> mix = step.half().section.fill().mix();
+        MixSlot slot = mix.get(inSection[h]++ % mix.size());
+        PlacedFoil foil = finish(step.half(), draft, foils.size() + 1, slot);
+        foils.add(foil);
+        bySection.get(h).add(foil);
+      }
+    }
+    List<PlacedSection> sections = new ArrayList<>();
+    for (Half half : order) {
+      sections.add(section(half, bySection.get(halves.indexOf(half))));
+    }
+    warnOfThickness(sections);
+    return new Placement(sections, foils, problems.toList());
+  }
+
+  // ---- laying
+
+  private void lay(Half half) {
+    Section section = half.section;
+    String path = "sections[" + half.index + "]";
+    halves.add(half);
+    half.region = new RegionResolver(head, dimensions, new Taken(half)).resolve(section.region());
+    half.cover = Region.empty(head.mesh());
+    if (half.region.area() < 1) {
+      problems.add(
+          Problem.error(
+              "section-outside-hairline",
+              path + ".region",
+              "The section \""
+                  + section.name()
+                  + "\" has no hair: nothing of "
+                  + RegionResolver.words(section.region())
+                  + " meets all its bounds.",
+              "Use a smaller inset, wider heights, or other zones."));
+      half.region = Region.empty(head.mesh());
+      return;
+    }
+    Region usable = keepCover(half, section.keptCover());
+    if (usable.area() < 1) {
+      problems.add(
+          Problem.error(
+                  "cover-leaves-nothing",
+                  path + ".keptCover",
+                  "The cover kept in the section \"" + section.name() + "\" takes all of its hair.",
+                  "Keep a narrower cover, or widen the region.")
+              .at(half.region.nearest(half.region.areaCentroid())));
+      return;
+    }
+    SectionLayout layout =
+        new SectionLayout(head, dimensions, fall, name -> innerEdges(name), section, usable, path);
+    half.arms = layout.lay();
+    problems.addAll(layout.problems());
+    divide(half, path);
+  }
+
+  /** Takes the kept covers off a half's region and returns what is left. */
+  private Region keepCover(Half half, KeptCover cover) {
+    Region usable = half.region;
+    List<Region> kept = new ArrayList<>();
+    if (cover.atHairline().isPresent()) {
+      double d = mm(cover.atHairline().get());
+      kept.add(usable.clip(head.distanceFromHairline(), Double.NEGATIVE_INFINITY, d));
+      usable = usable.clip(head.distanceFromHairline(), d, Double.POSITIVE_INFINITY);
+    }
+    if (cover.atPart().isPresent()) {
+      double d = mm(cover.atPart().get());
+      ScalarField field = head.distanceFromPart().orElse(head.distanceFromCentreLine());
+      kept.add(usable.clip(field, -d, d));
+      usable =
+          Region.join(
+              head.mesh(),
+              List.of(
+                  usable.clip(field, Double.NEGATIVE_INFINITY, -d),
+                  usable.clip(field, d, Double.POSITIVE_INFINITY)));
+    }
+    if (cover.overFringe().isPresent()) {
+      double d = mm(cover.overFringe().get());
+      Region fringe = usable.intersect(head.zone(Zone.FRINGE));
+      kept.add(fringe.clip(head.distanceFromHairline(), Double.NEGATIVE_INFINITY, d));
+      usable =
+          Region.join(
+              head.mesh(),
+              List.of(
+                  usable.subtract(head.zone(Zone.FRINGE)),
+                  fringe.clip(head.distanceFromHairline(), d, Double.POSITIVE_INFINITY)));
+    }
+    half.cover = Region.join(head.mesh(), kept);
+    return usable;
+  }
+
+  private double mm(Extent extent) {
+    return extent.resolve(dimensions).toMillimetres();
+  }
+
+  private List<Polyline> innerEdges(String name) {
+    List<Polyline> edges = new ArrayList<>();
+    for (Half half : named(name)) {
+      for (Strip.Arm arm : half.arms) {
+        if (!arm.strips().isEmpty()) {
+          Strip first = arm.strips().get(0);
+          Strip last = arm.strips().get(arm.strips().size() - 1);
+          boolean lastIsInner = fromHairline(last.last()) >= fromHairline(first.first());
+          edges.addAll(lastIsInner ? last.last() : first.first());
+        }
+      }
+    }
+    return edges;
+  }
+
+  private double fromHairline(List<Polyline> lines) {
+    double least = Double.POSITIVE_INFINITY;
+    for (Polyline line : lines) {
+      Vector3 p = line.at(line.length() / 2);
+      least = Math.min(least, p.distance(head.hairline().at(head.hairline().nearestArc(p))));
+    }
+    return least;
+  }
+
+  private List<Half> named(String name) {
+    List<Half> found = new ArrayList<>();
+    for (int i = 0; i < halves.size(); i++) {
+      Half half = halves.get(i);
+      if (half.section.name().equals(name)
+          || (half.second && i > 0 && halves.get(i - 1).section.name().equals(name))) {
+        found.add(half);
+      }
+    }
+    return found;
+  }
+
+  /** What earlier sections took, as the half being laid sees it: its own side of a pair first. */
+  private final class Taken implements RegionResolver.Earlier {
+    private final boolean second;
+
+    Taken(Half half) {
+      second = half.second;
+    }
+
+    private Half half(String name, boolean wanted) {
+      List<Half> found = named(name);
+      return found.stream()
+          .filter(h -> h.second == wanted)
+          .findFirst()
+          .orElseGet(() -> found.get(0));
+    }
+
+    @Override
+    public Region footprint(String name) {
+      return Region.join(head.mesh(), named(name).stream().map(Half::footprint).toList());
+    }
+
+    @Override
+    public Region half(String name) {
+      return half(name, second).footprint();
+    }
+
+    @Override
+    public Region pair(String name) {
+      return half(name, !second).footprint();
+    }
+
+    @Override
+    public Vector3 startPoint(String name) {
+      Half half = half(name, second);
+      return half.arms.stream()
+          .flatMap(a -> a.strips().stream())
+          .findFirst()
+          .map(Strip::firstPoint)
+          .orElseGet(() -> half.region.nearest(half.region.areaCentroid()));
+    }
+
+    @Override
+    public Vector3 endPoint(String name) {
+      Half half = half(name, second);
+      return half.arms.stream()
+          .flatMap(a -> a.strips().stream())
+          .reduce((a, b) -> b)
+          .map(Strip::lastPoint)
+          .orElseGet(() -> half.region.nearest(half.region.areaCentroid()));
+    }
+  }
+
+  // ---- dividing slices into foils
+
+  /** A connected part of a slice with its middle line. */
+  private record Piece(Strip strip, Strip.Arm arm, Region region, Polyline middle) {}
+
+  private void divide(Half half, String path) {
+    int most = half.arms.stream().mapToInt(a -> a.strips().size()).max().orElse(0);
+    int tooShort = 0;
+    int split = 0;
+    for (int i = 0; i < most; i++) {
+      List<List<Piece>> byArm = new ArrayList<>();
+      for (Strip.Arm arm : half.arms) {
+        if (i < arm.strips().size()) {
+          byArm.add(pieces(half, arm, arm.strips().get(i)));
+        }
+      }
+      int pieces = byArm.stream().mapToInt(List::size).max().orElse(0);
+      split += Math.max(0, pieces - 1);
+      for (int p = 0; p < pieces; p++) {
+        List<Draft> row = new ArrayList<>();
+        for (List<Piece> arm : byArm) {
+          if (p < arm.size()) {
+            tooShort += drafts(half, arm.get(p), i, row);
+          }
+        }
+        if (!row.isEmpty()) {
+          half.rows.add(row);
+        }
+      }
+    }
+    if (split > 0) {
+      problems.add(
+          Problem.note(
+              "parting-in-pieces",
+              path,
+              "In the section \""
+                  + half.section.name()
+                  + "\", partings leave the region and come back "
+                  + split
+                  + (split == 1 ? " time" : " times")
+                  + "; each piece is a row of its own.",
+              "Nothing to put right if that is meant; else bound the region so that each parting stays in it."));
+    }
+    if (tooShort > 0) {
+      problems.add(
+          Problem.note(
+              "short-ends-left-out",
+              path,
+              "In the section \""
+                  + half.section.name()
+                  + "\", "
+                  + tooShort
+                  + (tooShort == 1 ? " piece" : " pieces")
+                  + " of parting shorter than "
+                  + half.section.fill().shortEnds().minimum()
+                  + " stay background.",
+              "Lower the shortest foil if they are wanted."));
+    }
+    reportTooWide(half, path);
+  }
+
+  private void reportTooWide(Half half, String path) {
+    if (half.section.fill().foils() instanceof FoilRule.Count count) {
+      double widest =
+          half.rows.stream()
+              .flatMap(List::stream)
+              .mapToDouble(d -> d.middle().length())
+              .max()
+              .orElse(0);
+      if (widest > settings.usableWidth().toMillimetres() + 1e-6) {
+        problems.add(
+            Problem.warning(
+                "foil-too-narrow",
+                path + ".fill.foils",
+                "With "
+                    + count.foils()
+                    + " foils per slice, one foil of the section \""
+                    + half.section.name()
+                    + "\" would hold "
+                    + Length.ofMillimetres(widest)
+                    + " of parting; the house's foils hold "
+                    + settings.usableWidth()
+                    + ".",
+                "Use more foils per slice, or divide evenly."));
+      }
+    }
+  }
+
+  private List<Piece> pieces(Half half, Strip.Arm arm, Strip strip) {
+    List<Polyline> middles =
+        strip.middle().stream()
+            .filter(line -> line.length() >= GRAZE_MM)
+            .sorted((a, b) -> Double.compare(b.length(), a.length()))
+            .toList();
+    if (middles.isEmpty()) {
+      if (!strip.slice().isEmpty()) {
+        half.remainders.add(strip.slice());
+      }
+      return List.of();
+    }
+    if (middles.size() == 1) {
+      return List.of(new Piece(strip, arm, strip.slice(), oriented(half, middles.get(0))));
+    }
+    List<Region> components = strip.slice().components();
+    List<Piece> pieces = new ArrayList<>();
+    for (Region component : components) {
+      Optional<Polyline> own =
+          middles.stream()
+              .filter(
+                  line -> {
+                    Vector3 p = line.at(line.length() / 2);
+                    return component.nearest(p).distance(p) < 1e-3;
+                  })
+              .findFirst();
+      if (own.isPresent()) {
+        pieces.add(new Piece(strip, arm, component, oriented(half, own.get())));
+      } else {
+        half.remainders.add(component);
+      }
+    }
+    return pieces;
+  }
+
+  /**
+   * In the order of work: from the client's left across the head, or from the centre or back
+   * outward on a side.
+   */
+  private static Polyline oriented(Half half, Polyline line) {
+    Vector3 a = line.first();
+    Vector3 b = line.last();
+    if (line.closed()) {
+      return line.points().get(1).x() * 1e-9 + turning(line) >= 0 ? line : line.reversed();
+    }
+    boolean whole = half.section.region().keptSide() == Side.MIDDLE;
+    double forward;
+    if (whole) {
+      forward = b.x() - a.x();
+    } else if (Math.abs(Math.abs(b.x()) - Math.abs(a.x())) >= Math.abs(b.y() - a.y())) {
+      forward = Math.abs(b.x()) - Math.abs(a.x());
+    } else {
+      forward = b.y() - a.y();
+    }
+    return forward >= 0 ? line : line.reversed();
+  }
+
+  /**
+   * Twice the area that a loop encloses seen from above; positive when it runs against the clock.
+   */
+  private static double turning(Polyline loop) {
+    double twice = 0;
+    for (int i = 0; i + 1 < loop.size(); i++) {
+      Vector3 p = loop.points().get(i);
+      Vector3 q = loop.points().get(i + 1);
+      twice += p.x() * q.y() - q.x() * p.y();
+    }
+    return twice;
+  }
+
+  /** Adds a piece's foils to a row; returns 1 when the piece is too short for any. */
+  private int drafts(Half half, Piece piece, int row, List<Draft> drafts) {
+    boolean shifted = half.section.brickLay() && row % 2 == 1;
+    List<FoilDivider.Part> parts =
+        FoilDivider.divide(
+            piece.region(),
+            piece.middle(),
+            half.section.fill().foils(),
+            half.section.fill().shortEnds(),
+            settings.usableWidth().toMillimetres(),
+            shifted);
+    boolean none = true;
+    for (FoilDivider.Part part : parts) {
+      if (!part.held()) {
+        half.remainders.add(part.region());
+        continue;
+      }
+      none = false;
+      drafts.add(
+          new Draft(
+              piece.strip(),
+              piece.arm(),
+              half.rows.size() + 1,
+              drafts.size() + 1,
+              part.region(),
+              part.middle(),
+              backgroundBefore(half, piece, part.middle())));
+    }
+    return none ? 1 : 0;
+  }
+
+  private double backgroundBefore(Half half, Piece piece, Polyline middle) {
+    int row = piece.strip().row();
+    if (row == 0) {
+      double offset = mm(half.section.fill().offset());
+      return half.section.fill().remainder() == Remainder.BALANCE
+          ? offset + Math.max(0, piece.arm().leftMm())
+          : offset;
+    }
+    Vector3 here = nearest(piece.strip().first(), middle.at(middle.length() / 2));
+    return gap(here, nearest(piece.arm().strips().get(row - 1).last(), here));
+  }
+
+  private static Vector3 nearest(List<Polyline> lines, Vector3 p) {
+    Vector3 best = p;
+    double least = Double.POSITIVE_INFINITY;
+    for (Polyline line : lines) {
+      Vector3 q = line.at(line.nearestArc(p));
+      if (q.distance(p) < least) {
+        least = q.distance(p);
+        best = q;
+      }
+    }
+    return best;
+  }
+
+  /** Surface distance of two near points: the chord, bent by the angle between the normals. */
+  private double gap(Vector3 a, Vector3 b) {
+    double chord = a.distance(b);
+    double cos = head.form().normal(a).dot(head.form().normal(b));
+    double half = Math.acos(Math.min(1, Math.max(-1, cos))) / 2;
+    return half < 1e-6 ? chord : chord * half / Math.sin(half);
+  }
+
+  // ---- working order
+
+  /** One row of one half, in working order. */
+  private record Step(Half half, List<Draft> row) {}
+
+  private List<Half> ordered(WorkingOrder order) {
+    if (order != WorkingOrder.HAIRLINE_LAST) {
+      return List.copyOf(halves);
+    }
+    List<Half> first = new ArrayList<>();
+    List<Half> last = new ArrayList<>();
+    for (Half half : halves) {
+      (touchesHairline(half) ? last : first).add(half);
+    }
+    first.addAll(last);
+    return first;
+  }
+
+  private boolean touchesHairline(Half half) {
+    Region slices = half.slices();
+    return slices.least(head.distanceFromHairline()) < 1
+        || zones.areas(slices).containsKey(Zone.FRINGE);
+  }
+
+  private static List<Step> steps(List<Half> order, WorkingOrder rule) {
+    List<Step> steps = new ArrayList<>();
+    for (int i = 0; i < order.size(); i++) {
+      Half half = order.get(i);
+      boolean pair = i + 1 < order.size() && order.get(i + 1).second;
+      if (rule == WorkingOrder.ALTERNATE_SIDES && pair) {
+        Half other = order.get(++i);
+        for (int row = 0; row < Math.max(half.rows.size(), other.rows.size()); row++) {
+          for (Half side : List.of(half, other)) {
+            if (row < side.rows.size()) {
+              steps.add(new Step(side, side.rows.get(row)));
+            }
+          }
+        }
+      } else {
+        half.rows.forEach(row -> steps.add(new Step(half, row)));
+      }
+    }
+    return steps;
+  }
+
+  // ---- figures
+
+  private PlacedFoil finish(Half half, Draft draft, int number, MixSlot slot) {
+    Section section = half.section;
+    Polyline middle = draft.middle();
+    Vector3 centre = middle.at(middle.length() / 2);
+    Map<Zone, Double> areas = zones.areas(draft.region());
+    double area = 0;
+    double hairs = 0;
+    double lengthSum = 0;
+    Zone most = Zone.CROWN;
+    for (Map.Entry<Zone, Double> entry : areas.entrySet()) {
+      double a = entry.getValue();
+      double count = a * hair.densityIn(entry.getKey()).toHairsPerSquareMillimetre();
+      area += a;
+      hairs += count;
+      lengthSum += a * hair.lengths().in(entry.getKey()).toMillimetres();
+      if (a > areas.getOrDefault(most, 0.0)) {
+        most = entry.getKey();
+      }
+    }
+    double length = area > 0 ? lengthSum / area : 0;
+    Share share = section.fill().pickedShare(Length.ofMillimetres(draft.strip().thicknessMm()));
+    double picked = hairs * share.toFraction();
+    Length start = section.fill().startFromScalp();
+    Mass mass =
+        hair.massOf(picked, Length.ofMillimetres(Math.max(0, length - start.toMillimetres())));
+    Slope slope = slope(section, draft, centre);
+    return new PlacedFoil(
+        number,
+        section.name(),
+        half.index,
+        draft.row(),
+        draft.inRow(),
+        side(middle),
+        most,
+        Words.shape(section.shape()),
+        slot.name(),
+        draft.region(),
+        stretch(draft.strip().first(), middle),
+        middle,
+        head.form().normal(centre),
+        slope.angle(),
+        slope.lowerEnd(),
+        Length.ofMillimetres(middle.length()),
+        thickness(draft.strip(), middle.first()),
+        thickness(draft.strip(), middle.last()),
+        Length.ofMillimetres(draft.backgroundMm()),
+        Area.ofSquareMillimetres(draft.region().area()),
+        share,
+        section.fill().picks().stream().mapToDouble(Pick::picksPerMillimetre).max().orElse(0)
+            * middle.length(),
+        hairs,
+        picked,
+        mass,
+        Length.ofMillimetres(length),
+        start,
+        find(centre),
+        find(middle.first()),
+        find(middle.last()));
+  }
+
+  private Find find(Vector3 point) {
+    return Find.of(head.find(point));
+  }
+
+  private static Side side(Polyline middle) {
+    double a = middle.first().x();
+    double b = middle.last().x();
+    if (a * b < 0 && Math.min(Math.abs(a), Math.abs(b)) > 0.15 * Math.abs(b - a)) {
+      return Side.MIDDLE;
+    }
+    double x = middle.at(middle.length() / 2).x();
+    return Math.abs(x) < 1e-6 ? Side.MIDDLE : x < 0 ? Side.LEFT : Side.RIGHT;
+  }
+
+  private Length thickness(Strip strip, Vector3 at) {
+    return Length.ofMillimetres(
+        gap(at, nearest(strip.first(), at)) + gap(at, nearest(strip.last(), at)));
+  }
+
+  /** The stretch of an edge that runs beside a foil. */
+  private static Polyline stretch(List<Polyline> edges, Polyline middle) {
+    Vector3 p = middle.at(middle.length() / 2);
+    Polyline edge =
+        edges.stream()
+            .min(
+                (a, b) ->
+                    Double.compare(
+                        a.at(a.nearestArc(p)).distance(p), b.at(b.nearestArc(p)).distance(p)))
+            .orElse(middle);
+    double from = edge.nearestArc(middle.first());
+    double to = edge.nearestArc(middle.last());
+    if (edge.closed() || from == to) {
+      return middle;
+    }
+    return from < to ? edge.between(from, to) : edge.between(to, from).reversed();
+  }
+
+  /** How a foil's parting leans, and which end is lower. */
+  private record Slope(Angle angle, Optional<String> lowerEnd) {}
+
+  private Slope slope(Section section, Draft draft, Vector3 centre) {
+    Zone zone = head.zoneAt(centre);
+    Vector3 normal = head.form().normal(centre);
+    boolean above =
+        switch (section.seen()) {
+          case ABOVE -> true;
+          case LEVEL -> false;
+          case AUTO -> zone.seenFromAbove();
+        };
+    ViewFrame frame = above ? ViewFrame.FROM_ABOVE : ViewFrame.level(normal);
+    Vector3 tangent = draft.middle().last().minus(draft.middle().first());
+    if (draft.middle().closed()) {
+      tangent = draft.middle().tangentAt(draft.middle().length() / 2);
+    }
+    double degrees =
+        draft.strip().rising().isPresent()
+            ? Math.abs(Math.toDegrees(draft.strip().rising().getAsDouble()))
+            : Math.toDegrees(
+                Math.atan2(
+                    Math.abs(tangent.dot(frame.rise())), Math.abs(tangent.dot(frame.across()))));
+    if (degrees > 90) {
+      degrees = 180 - degrees;
+    }
+    Optional<String> lower = Optional.empty();
+    if (degrees > LEVEL_DEG && degrees < 90 - LEVEL_DEG) {
+      Vector3 down = tangent.dot(frame.rise()) <= 0 ? tangent : tangent.negated();
+      lower = Optional.of(Words.end(down, centre, above));
+    }
+    return new Slope(Angle.ofDegrees(degrees), lower);
+  }
+
+  private PlacedSection section(Half half, List<PlacedFoil> foils) {
+    double hairs = 0;
+    for (Map.Entry<Zone, Double> entry : zones.areas(half.region).entrySet()) {
+      hairs += entry.getValue() * hair.densityIn(entry.getKey()).toHairsPerSquareMillimetre();
+    }
+    double picked = 0;
+    double lightened = 0;
+    for (PlacedFoil foil : foils) {
+      picked += foil.pickedHairs();
+      if (settings.lightening().contains(MixSlot.valueOf(foil.mix()))) {
+        lightened += foil.pickedHairs();
+      }
+    }
+    List<Polyline> partings = new ArrayList<>();
+    List<Region> backgrounds = new ArrayList<>();
+    List<Region> untouched = new ArrayList<>();
+    if (!half.cover.isEmpty()) {
+      backgrounds.add(half.cover);
+    }
+    for (Strip.Arm arm : half.arms) {
+      for (Strip strip : arm.strips()) {
+        partings.addAll(strip.first());
+        partings.addAll(strip.last());
+      }
+      backgrounds.addAll(arm.backgrounds());
+      untouched.add(arm.untouched());
+    }
+    if (half.arms.isEmpty()) {
+      untouched.add(half.region.subtract(half.cover));
+    }
+    Region rest = Region.join(head.mesh(), untouched);
+    Region outside = sectorRest(half, rest);
+    return new PlacedSection(
+        half.index,
+        half.section.name(),
+        Words.shape(half.section.shape()),
+        half.region,
+        foils,
+        partings,
+        half.remainders,
+        backgrounds,
+        Region.join(head.mesh(), List.of(rest, outside)),
+        new PlacedSection.Figures(
+            Area.ofSquareMillimetres(half.region.area()),
+            hairs,
+            picked,
+            Share.ofFraction(hairs > 0 ? lightened / hairs : 0)),
+        remainderWords(half));
+  }
+
+  /** What no arm took in: a pivot's region outside its span. */
+  private Region sectorRest(Half half, Region untouched) {
+    if (half.arms.isEmpty()) {
+      return Region.empty(head.mesh());
+    }
+    double taken = half.cover.area() + untouched.area() + half.footprint().area();
+    return half.region.area() - taken < 1e-9 * half.region.area()
+        ? Region.empty(head.mesh())
+        : half.region.subtract(half.cover).subtract(untouched).subtract(half.footprint());
+  }
+
+  private static String remainderWords(Half half) {
+    if (half.arms.isEmpty()) {
+      return "nothing placed";
+    }
+    double left = half.arms.stream().mapToDouble(Strip.Arm::leftMm).max().orElse(0);
+    Remainder rule = half.section.fill().remainder();
+    return switch (rule) {
+      case LEAVE -> Length.ofMillimetres(Math.max(0, left)) + " left at the end";
+      case BALANCE -> Length.ofMillimetres(Math.max(0, left)) + " left at both ends";
+      case STRETCH -> "backgrounds stretched to the end";
+    };
+  }
+
+  private void warnOfThickness(List<PlacedSection> sections) {
+    for (PlacedSection section : sections) {
+      int thin = 0;
+      int thick = 0;
+      Optional<PlacedFoil> worst = Optional.empty();
+      for (PlacedFoil foil : section.foils()) {
+        boolean isThin =
+            foil.sliceAtStart().compareTo(settings.thinnestSlice()) < 0
+                || foil.sliceAtEnd().compareTo(settings.thinnestSlice()) < 0;
+        boolean isThick =
+            foil.sliceAtStart().compareTo(settings.thickestSlice()) > 0
+                || foil.sliceAtEnd().compareTo(settings.thickestSlice()) > 0;
+        thin += isThin ? 1 : 0;
+        thick += isThick && !isThin ? 1 : 0;
+        if ((isThin || isThick) && worst.isEmpty()) {
+          worst = Optional.of(foil);
+        }
+      }
+      if (worst.isPresent()) {
+        problems.add(
+            Problem.warning(
+                    "comb-cannot-hold",
+                    "sections[" + section.index() + "].fill.slice",
+                    String.format(
+                        Locale.ROOT,
+                        "In the section \"%s\", %d of %d foils have an end thinner than %s or thicker than %s.",
+                        section.name(),
+                        thin + thick,
+                        section.foils().size(),
+                        settings.thinnestSlice(),
+                        settings.thickestSlice()),
+                    "Change the slice, or keep the section off the place where its partings draw together.")
+                .at(worst.get().centre()));
+      }
+    }
+  }
+
+  // ---- hair claimed twice
+
+  private void reportOverlaps() {
+    List<Region> slices = halves.stream().map(Half::slices).toList();
+    List<Region> backgrounds = halves.stream().map(Half::between).toList();
+    for (int i = 0; i < halves.size(); i++) {
+      for (int j = i + 1; j < halves.size(); j++) {
+        if (!meet(slices.get(i), backgrounds.get(i), slices.get(j), backgrounds.get(j))) {
+          continue;
+        }
+        Region shared =
+            Region.join(
+                head.mesh(),
+                List.of(
+                    slices.get(i).intersect(slices.get(j)),
+                    slices.get(i).intersect(backgrounds.get(j)),
+                    backgrounds.get(i).intersect(slices.get(j))));
+        double area = shared.area();
+        if (area > SHARED_MM2) {
+          Vector3 place = shared.nearest(shared.areaCentroid());
+          problems.add(
+              Problem.error(
+                      "sections-overlap",
+                      "sections[" + halves.get(j).index + "].region",
+                      String.format(
+                          Locale.ROOT,
+                          "The sections \"%s\" and \"%s\" both claim %.0f mm2 of scalp, %s.",
+                          halves.get(i).section.name(),
+                          halves.get(j).section.name(),
+                          area,
+                          find(place).words()),
+                      "Leave the earlier section out of the later one's region (except), or bound their heights"
+                          + " or zones so that they do not meet.")
+                  .at(place));
+        }
+      }
+    }
+  }
+
+  private boolean meet(Region a, Region b, Region c, Region d) {
+    boolean[] first = new boolean[head.mesh().triangleCount()];
+    for (Region region : List.of(a, b)) {
+      for (int f = 0; f < region.fragmentCount(); f++) {
+        first[region.triangle(f)] = true;
+      }
+    }
+    for (Region region : List.of(c, d)) {
+      for (int f = 0; f < region.fragmentCount(); f++) {
+        if (first[region.triangle(f)]) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+}
