@@ -2,9 +2,12 @@ package foilwright.document;
 
 import foilwright.hair.HairProfile;
 import foilwright.head.HairlineSettings;
+import foilwright.head.Head;
 import foilwright.head.HeadKind;
+import foilwright.head.HeadSettings;
 import foilwright.head.PartSetting;
 import foilwright.head.TapeMeasurements;
+import foilwright.problem.Problem;
 import foilwright.service.SafetyAnswers;
 import java.time.LocalDate;
 import java.util.Objects;
@@ -55,5 +58,23 @@ public record GuestDocument(
     Objects.requireNonNull(hair);
     Objects.requireNonNull(history);
     Objects.requireNonNull(tests);
+  }
+
+  /** The guest's head under a house's settings; problems lie at the tapes of this document. */
+  public Head.Fitted fitHead(HeadSettings settings) {
+    Head.Fitted fitted = Head.fit(head, tapes, hairline, part, settings);
+    return new Head.Fitted(
+        fitted.head(),
+        fitted.problems().stream()
+            .map(
+                p ->
+                    new Problem(
+                        p.code(),
+                        p.severity(),
+                        p.path().isEmpty() ? "head" : "head." + p.path(),
+                        p.message(),
+                        p.cure(),
+                        p.place()))
+            .toList());
   }
 }
