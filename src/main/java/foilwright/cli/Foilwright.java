@@ -75,7 +75,8 @@ public final class Foilwright {
 
   private static int execute(String[] args, Terminal terminal) throws IOException {
     Map<String, Command> commands = new LinkedHashMap<>();
-    for (Command command : List.of(new CheckCommand(), new PatternsCommand())) {
+    for (Command command :
+        List.of(new PlanCommand(), new HeadCommand(), new CheckCommand(), new PatternsCommand())) {
       commands.put(command.spec().name(), command);
     }
     CommandSpec root =

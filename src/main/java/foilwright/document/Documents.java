@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
 
@@ -88,6 +89,14 @@ public final class Documents {
     } catch (IOException e) {
       throw new UncheckedIOException("reading " + name + " failed", e);
     }
+  }
+
+  /**
+   * UTF-8 text of a result that is written but never read back: groups, lists, texts, numbers and
+   * truth values, as JSON.
+   */
+  public static byte[] write(Map<String, Object> tree) {
+    return Json.bytes(tree);
   }
 
   private static <T> ReadResult<T> read(

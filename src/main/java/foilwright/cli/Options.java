@@ -1,0 +1,79 @@
+package foilwright.cli;
+
+import foilwright.anatomy.PartSide;
+import foilwright.units.Length;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParseResult;
+
+/** Options that several commands take, and their values. */
+final class Options {
+  private Options() {}
+
+  static OptionSpec text(String name, String label, String help) {
+    return OptionSpec.builder(name)
+        .paramLabel(label)
+        .arity("1")
+        .type(String.class)
+        .description(help)
+        .build();
+  }
+
+  static OptionSpec flag(String name, String help) {
+    return OptionSpec.builder(name).arity("0").type(boolean.class).description(help).build();
+  }
+
+  static OptionSpec part() {
+    return text("--part", "SIDE", "The part: left, centre, right or none; else the guest's own.");
+  }
+
+  static OptionSpec out() {
+    return text("--out", "FOLDER", "Where drawings go; else output.");
+  }
+
+  static OptionSpec inches() {
+    return flag("--inches", "Tell lengths in inches too.");
+  }
+
+  static Optional<String> find(ParseResult options, String name) {
+    return Optional.ofNullable(options.matchedOptionValue(name, null));
+  }
+
+  /** A length above 0, such as {@code 56cm}. */
+  static Optional<Length> findLength(ParseResult options, String name) {
+    return find(options, name).map(text -> length(name, text));
+  }
+
+  private static Length length(String name, String text) {
+    Length length;
+    try {
+      length = Length.parse(text);
+    } catch (IllegalArgumentException e) {
+      throw new UsageException(name + ": " + e.getMessage() + ", such as " + name + " 56cm");
+    }
+    if (length.compareTo(Length.ZERO) <= 0) {
+      throw new UsageException(name + " must be more than 0 mm, not " + length);
+    }
+    return length;
+  }
+
+  static Optional<PartSide> findPart(ParseResult options) {
+    return find(options, "--part")
+        .map(
+            word ->
+                Arrays.stream(PartSide.values())
+                    .filter(side -> side.words().equals(word))
+                    .findFirst()
+                    .orElseThrow(
+                        () ->
+                            new UsageException(
+                                "\""
+                                    + word
+                                    + "\" is not a part; write --part with one of: "
+                                    + Arrays.stream(PartSide.values())
+                                        .map(PartSide::words)
+                                        .collect(Collectors.joining(", ")))));
+  }
+}
