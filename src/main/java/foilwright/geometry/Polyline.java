@@ -12,6 +12,7 @@ import java.util.List;
 public final class Polyline {
   private final List<Vector3> points;
   private final double[] arcMm;
+  private final double[] xyz;
 
   private Polyline(List<Vector3> points) {
     if (points.isEmpty()) {
@@ -19,6 +20,13 @@ public final class Polyline {
     }
     this.points = List.copyOf(points);
     arcMm = new double[this.points.size()];
+    xyz = new double[3 * arcMm.length];
+    for (int i = 0; i < arcMm.length; i++) {
+      Vector3 p = this.points.get(i);
+      xyz[3 * i] = p.x();
+      xyz[3 * i + 1] = p.y();
+      xyz[3 * i + 2] = p.z();
+    }
     for (int i = 1; i < arcMm.length; i++) {
       arcMm[i] = arcMm[i - 1] + this.points.get(i).distance(this.points.get(i - 1));
     }
@@ -100,19 +108,35 @@ public final class Polyline {
 
   /** Arc length in millimetres of the point of this polyline that is nearest to {@code p}. */
   public double nearestArc(Vector3 p) {
-    double bestSquare = p.minus(first()).dot(p.minus(first()));
+    double bestSquare = Double.POSITIVE_INFINITY;
     double best = 0;
-    for (int i = 0; i + 1 < points.size(); i++) {
-      Vector3 a = points.get(i);
-      Vector3 ab = points.get(i + 1).minus(a);
-      double square = ab.dot(ab);
-      double t = square > 0 ? Math.min(1, Math.max(0, p.minus(a).dot(ab) / square)) : 0;
-      Vector3 q = a.plus(ab.times(t));
-      double d = p.minus(q).dot(p.minus(q));
+    double ax = xyz[0] - p.x();
+    double ay = xyz[1] - p.y();
+    double az = xyz[2] - p.z();
+    if (arcMm.length == 1) {
+      return 0;
+    }
+    for (int i = 1; i < arcMm.length; i++) {
+      double bx = xyz[3 * i] - p.x();
+      double by = xyz[3 * i + 1] - p.y();
+      double bz = xyz[3 * i + 2] - p.z();
+      double ux = bx - ax;
+      double uy = by - ay;
+      double uz = bz - az;
+      double square = ux * ux + uy * uy + uz * uz;
+      double along = -(ax * ux + ay * uy + az * uz);
+      double t = along <= 0 || square == 0 ? 0 : along >= square ? 1 : along / square;
+      double dx = ax + t * ux;
+      double dy = ay + t * uy;
+      double dz = az + t * uz;
+      double d = dx * dx + dy * dy + dz * dz;
       if (d < bestSquare) {
         bestSquare = d;
-        best = arcMm[i] + t * (arcMm[i + 1] - arcMm[i]);
+        best = arcMm[i - 1] + t * (arcMm[i] - arcMm[i - 1]);
       }
+      ax = bx;
+      ay = by;
+      az = bz;
     }
     return best;
   }

@@ -247,11 +247,22 @@ public final class PlacementValidator {
     return hits;
   }
 
+  /**
+   * Whether two halves must mirror each other: not where a side part divides the zones unevenly, or
+   * where the partings go by a fall that a side part turns.
+   */
+  private static boolean mayMirror(PlacedSection a, PlacedSection b) {
+    return !a.shape().endsWith("fall")
+        && !a.region().isEmpty()
+        && !b.region().isEmpty()
+        && a.region().areaCentroid().mirrored().distance(b.region().areaCentroid()) < MIRROR_MM;
+  }
+
   private void mirrors() {
     Map<Integer, PlacedSection> first = new HashMap<>();
     for (PlacedSection section : placement.sections()) {
       PlacedSection other = first.putIfAbsent(section.index(), section);
-      if (other == null) {
+      if (other == null || !mayMirror(other, section)) {
         continue;
       }
       if (other.foils().size() != section.foils().size()) {

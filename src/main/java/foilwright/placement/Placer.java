@@ -18,6 +18,7 @@ import foilwright.pattern.Pattern;
 import foilwright.pattern.Pick;
 import foilwright.pattern.Remainder;
 import foilwright.pattern.Section;
+import foilwright.pattern.SectionShape;
 import foilwright.pattern.WorkingOrder;
 import foilwright.problem.Problem;
 import foilwright.problem.Problems;
@@ -27,6 +28,7 @@ import foilwright.units.Length;
 import foilwright.units.Mass;
 import foilwright.units.Share;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -709,7 +711,7 @@ public final class Placer {
     Optional<String> lower = Optional.empty();
     if (degrees > LEVEL_DEG && degrees < 90 - LEVEL_DEG) {
       Vector3 down = tangent.dot(frame.rise()) <= 0 ? tangent : tangent.negated();
-      lower = Optional.of(Words.end(down, centre, above));
+      lower = Optional.of(Words.lowerEnd(section.shape(), down, centre, above));
     }
     return new Slope(Angle.ofDegrees(degrees), lower);
   }
@@ -766,7 +768,7 @@ public final class Placer {
 
   /** What no arm took in: a pivot's region outside its span. */
   private Region sectorRest(Half half, Region untouched) {
-    if (half.arms.isEmpty()) {
+    if (half.arms.isEmpty() || !(half.section.shape() instanceof SectionShape.Pivot)) {
       return Region.empty(head.mesh());
     }
     double taken = half.cover.area() + untouched.area() + half.footprint().area();
@@ -830,9 +832,13 @@ public final class Placer {
   private void reportOverlaps() {
     List<Region> slices = halves.stream().map(Half::slices).toList();
     List<Region> backgrounds = halves.stream().map(Half::between).toList();
+    List<BitSet> touched = new ArrayList<>();
+    for (int i = 0; i < halves.size(); i++) {
+      touched.add(triangles(slices.get(i), backgrounds.get(i)));
+    }
     for (int i = 0; i < halves.size(); i++) {
       for (int j = i + 1; j < halves.size(); j++) {
-        if (!meet(slices.get(i), backgrounds.get(i), slices.get(j), backgrounds.get(j))) {
+        if (!touched.get(i).intersects(touched.get(j))) {
           continue;
         }
         Region shared =
@@ -864,20 +870,13 @@ public final class Placer {
     }
   }
 
-  private boolean meet(Region a, Region b, Region c, Region d) {
-    boolean[] first = new boolean[head.mesh().triangleCount()];
-    for (Region region : List.of(a, b)) {
+  private static BitSet triangles(Region... regions) {
+    BitSet touched = new BitSet();
+    for (Region region : regions) {
       for (int f = 0; f < region.fragmentCount(); f++) {
-        first[region.triangle(f)] = true;
+        touched.set(region.triangle(f));
       }
     }
-    for (Region region : List.of(c, d)) {
-      for (int f = 0; f < region.fragmentCount(); f++) {
-        if (first[region.triangle(f)]) {
-          return true;
-        }
-      }
-    }
-    return false;
+    return touched;
   }
 }

@@ -138,12 +138,12 @@ final class SectionLayout {
 
               @Override
               public List<Strip.Arm> acrossFall(SectionShape.AcrossFall shape) {
-                return byFall(fall);
+                return byFall(fall, true);
               }
 
               @Override
               public List<Strip.Arm> alongFall(SectionShape.AlongFall shape) {
-                return byFall(fall.turned());
+                return byFall(fall.turned(), false);
               }
             });
   }
@@ -584,7 +584,7 @@ final class SectionLayout {
 
   // ---- the fall
 
-  private List<Strip.Arm> byFall(DirectionField direction) {
+  private List<Strip.Arm> byFall(DirectionField direction, boolean across) {
     if (refusesWedge()) {
       return List.of();
     }
@@ -605,12 +605,12 @@ final class SectionLayout {
     }
     List<Strip.Arm> arms = new ArrayList<>();
     for (Region sheet : sheets) {
-      byFall(sheet, direction).ifPresent(arms::add);
+      byFall(sheet, direction, across).ifPresent(arms::add);
     }
     return arms;
   }
 
-  private Optional<Strip.Arm> byFall(Region sheet, DirectionField direction) {
+  private Optional<Strip.Arm> byFall(Region sheet, DirectionField direction, boolean across) {
     boolean[] taken = new boolean[head.mesh().triangleCount()];
     for (int f = 0; f < sheet.fragmentCount(); f++) {
       taken[sheet.triangle(f)] = true;
@@ -630,7 +630,10 @@ final class SectionLayout {
           centre);
       return Optional.empty();
     }
-    OptionalDouble sense = sense(seen.unit(), centre, frame);
+    OptionalDouble sense = across ? withTheFall() : OptionalDouble.empty();
+    if (sense.isEmpty()) {
+      sense = sense(seen.unit(), centre, frame);
+    }
     if (sense.isEmpty()) {
       return Optional.empty();
     }
@@ -658,6 +661,17 @@ final class SectionLayout {
                       : ScalarField.compute(head.mesh(), p -> p.minus(centre).dot(plane.normal()));
               return even(List.of(new Branch(sheet, family, along, Double.NaN))).get(0);
             });
+  }
+
+  /**
+   * Whether travel goes with the fall (1) or against it (-1), where the start is named by height.
+   */
+  private OptionalDouble withTheFall() {
+    return switch (section.from()) {
+      case START, TOP, CENTRE, PART -> OptionalDouble.of(1);
+      case BOTTOM, NAPE, HAIRLINE, EAR -> OptionalDouble.of(-1);
+      case FRONT, BACK, LEFT, RIGHT -> OptionalDouble.empty();
+    };
   }
 
   /** The stretch of a guide about a point on which its values ascend. */

@@ -53,12 +53,35 @@ final class Words {
   }
 
   /**
+   * The lower end of a parting: as its section calls it where that is the lower end, else by where
+   * it lies.
+   */
+  static String lowerEnd(SectionShape shape, Vector3 down, Vector3 centre, boolean above) {
+    if (shape instanceof SectionShape.Diagonal diagonal) {
+      double outward = down.x() * (centre.x() < 0 ? -1 : 1);
+      double agrees =
+          switch (diagonal.lowerEnd()) {
+            case FACE -> down.y();
+            case BACK -> -down.y();
+            case EAR -> outward;
+            case CENTRE -> -outward;
+            case CLIENTS_LEFT -> -down.x();
+            case CLIENTS_RIGHT -> down.x();
+          };
+      if (agrees > 0) {
+        return diagonal.lowerEnd().words();
+      }
+    }
+    return end(down, centre, above);
+  }
+
+  /**
    * The end of a parting that a direction leads to.
    *
    * @param toward along the parting from its centre, mm
    * @param above whether it is seen from above, where the lower end is the one nearer the back
    */
-  static String end(Vector3 toward, Vector3 centre, boolean above) {
+  private static String end(Vector3 toward, Vector3 centre, boolean above) {
     boolean sideways = above || Math.abs(toward.x()) >= Math.abs(toward.y());
     if (!sideways) {
       return toward.y() > 0 ? "face" : "back";

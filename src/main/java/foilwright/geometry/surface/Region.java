@@ -388,6 +388,25 @@ public final class Region {
   }
 
   /**
+   * Square millimetres that a fragment shares with a fragment of another region in the same
+   * triangle.
+   */
+  double sharedArea(int fragment, Region other, int otherFragment) {
+    Polygon rest = new Polygon().set(w1, w2, starts[fragment], starts[fragment + 1]);
+    int from = other.starts[otherFragment];
+    int to = other.starts[otherFragment + 1];
+    for (int i = from; i < to && rest.size >= 3; i++) {
+      int j = i + 1 == to ? from : i + 1;
+      double a = other.w2[i] - other.w2[j];
+      double b = other.w1[j] - other.w1[i];
+      rest.clip(a, b, -(a * other.w1[i] + b * other.w2[i]));
+    }
+    return rest.size < 3
+        ? 0
+        : 2 * mesh.area(triangles[fragment]) * weightArea(rest.u, rest.v, 0, rest.size);
+  }
+
+  /**
    * The fragments of several regions of one mesh together; the caller knows that they do not
    * overlap.
    */
