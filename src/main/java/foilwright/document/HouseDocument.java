@@ -2,7 +2,7 @@ package foilwright.document;
 
 import foilwright.head.HeadSettings;
 import foilwright.pattern.MixSlot;
-import foilwright.placement.HandAllowances;
+import foilwright.placement.PlacingSettings;
 import foilwright.service.FoilStock;
 import foilwright.service.PaceProfile;
 import foilwright.service.Prices;
@@ -11,10 +11,12 @@ import foilwright.service.Tolerances;
 import foilwright.service.TonerEntry;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -66,6 +68,19 @@ public record HouseDocument(
 
   public Optional<PaceProfile> findPace(String wanted) {
     return paces.stream().filter(p -> p.name().equals(wanted)).findFirst();
+  }
+
+  /** What placing needs of this house when it works with one size of its foils. */
+  public PlacingSettings placingSettings(FoilStock stock) {
+    Set<MixSlot> lightening = EnumSet.noneOf(MixSlot.class);
+    Map<String, ProductEntry> bySlot = productsBySlot();
+    for (MixSlot slot : slots.keySet()) {
+      if (bySlot.get(slot.name()).kind().lightens()) {
+        lightening.add(slot);
+      }
+    }
+    return new PlacingSettings(
+        stock.usableWidth(), hands.thinnestSlice(), hands.thickestSlice(), lightening);
   }
 
   /** The product in each slot, by the slot's letter. */

@@ -2,7 +2,6 @@ package foilwright.document;
 
 import foilwright.head.HeadSettings;
 import foilwright.pattern.MixSlot;
-import foilwright.placement.HandAllowances;
 import foilwright.service.FoilStock;
 import foilwright.service.MixRatio;
 import foilwright.service.PaceEntry;

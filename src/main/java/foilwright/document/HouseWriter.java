@@ -1,7 +1,6 @@
 package foilwright.document;
 
 import foilwright.head.HeadSettings;
-import foilwright.placement.HandAllowances;
 import foilwright.service.FoilStock;
 import foilwright.service.MixRatio;
 import foilwright.service.PaceProfile;

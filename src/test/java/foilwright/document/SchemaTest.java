@@ -207,7 +207,7 @@ class SchemaTest {
 
   @Test
   void thereIsNoOtherSchema() {
-    assertThrows(IllegalArgumentException.class, () -> Documents.schema("plan"));
+    assertThrows(IllegalArgumentException.class, () -> Documents.schema("nothing"));
     assertThrows(IllegalArgumentException.class, () -> Documents.schema("../../library/x"));
   }
 }

@@ -1,4 +1,4 @@
-package foilwright.placement;
+package foilwright.document;
 
 import foilwright.units.Length;
 
