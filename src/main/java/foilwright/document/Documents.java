@@ -77,7 +77,7 @@ public final class Documents {
   /**
    * The JSON Schema (2020-12) of a document: what can be said of it without knowing the trade.
    *
-   * @param document {@code pattern}, {@code guest} or {@code house}
+   * @param document {@code pattern}, {@code guest}, {@code house} or {@code plan}
    */
   public static String schema(String document) {
     String name = "schema/" + document + ".json";
