@@ -9,29 +9,37 @@ import java.util.Optional;
 public final class Check {
   private Check() {}
 
-  /** Reads one document and says what it is and what is wrong. */
+  /**
+   * Reads one document and says what it is and what is wrong; lays a pattern on a usual head, as
+   * the usual house does, to find what only shows there.
+   */
   public static CheckedDocument check(Workspace workspace, String named) {
     Found<?> found = workspace.any(named);
     Optional<?> value = found.value();
+    if (value.isPresent() && value.get() instanceof Pattern pattern) {
+      PlanOutcome laid = Planning.plan(workspace, PlanRequest.of(named), step -> {});
+      return new CheckedDocument(
+          named,
+          Optional.of(DocumentKind.PATTERN),
+          Optional.of(pattern.title()),
+          laid.plan().map(plan -> plan.totals().foils()),
+          laid.problems().stream().filter(p -> p.document().equals(named)).toList(),
+          false);
+    }
     return new CheckedDocument(
         named,
         value.map(Check::kind),
         value.map(Check::title),
+        Optional.empty(),
         found.problems(),
         found.unreachable());
   }
 
   private static DocumentKind kind(Object document) {
-    if (document instanceof Pattern) {
-      return DocumentKind.PATTERN;
-    }
     return document instanceof GuestDocument ? DocumentKind.GUEST : DocumentKind.HOUSE;
   }
 
   private static String title(Object document) {
-    if (document instanceof Pattern pattern) {
-      return pattern.title();
-    }
     return document instanceof GuestDocument guest
         ? guest.number()
         : ((HouseDocument) document).name();

@@ -4,6 +4,8 @@ import foilwright.app.Check;
 import foilwright.app.CheckedDocument;
 import foilwright.app.DocumentKind;
 import foilwright.app.Workspace;
+import java.util.ArrayList;
+import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
@@ -31,30 +33,32 @@ final class CheckCommand implements Command {
   @Override
   public int run(ParseResult options, Terminal terminal) {
     Workspace workspace = Workspace.in(terminal.folder());
-    int code = Exit.DONE;
-    for (String named : options.matchedPositionalValue(0, new String[0])) {
-      CheckedDocument checked = Check.check(workspace, named);
-      terminal.out().println(named + ": " + summary(checked));
-      Problems.print(checked.problems(), terminal.out());
-      if (checked.unreachable()) {
-        code = Exit.FAILURE;
-      } else if (checked.hasErrors() && code == Exit.DONE) {
-        code = Exit.PROBLEMS;
+    int worst = Exit.DONE;
+    try (Progress progress = Progress.start(terminal.err())) {
+      for (String named : options.matchedPositionalValue(0, new String[0])) {
+        progress.accept("checking " + named);
+        CheckedDocument checked = Check.check(workspace, named);
+        terminal.out().println(named + ": " + summary(checked));
+        Problems.print(checked.problems(), terminal.out());
+        worst = Math.max(worst, code(checked));
       }
     }
-    return code;
+    return worst;
+  }
+
+  private static int code(CheckedDocument checked) {
+    if (checked.unreachable()) {
+      return Exit.FAILURE;
+    }
+    return checked.hasErrors() ? Exit.PROBLEMS : Exit.DONE;
   }
 
   private static String summary(CheckedDocument checked) {
-    String what =
-        checked.kind().map(DocumentKind::words).orElse("not usable")
-            + checked.title().map(title -> ", " + title).orElse("");
-    int problems = checked.problems().size();
-    return what
-        + switch (problems) {
-          case 0 -> ", nothing wrong";
-          case 1 -> ", 1 problem";
-          default -> ", " + problems + " problems";
-        };
+    List<String> words = new ArrayList<>();
+    words.add(checked.kind().map(DocumentKind::words).orElse("not usable"));
+    checked.title().ifPresent(words::add);
+    checked.foils().ifPresent(foils -> words.add(foils + " foils on a usual head"));
+    words.add(checked.problems().isEmpty() ? "nothing wrong" : Problems.count(checked.problems()));
+    return String.join(", ", words);
   }
 }

@@ -58,11 +58,11 @@ final class HeadCommand implements Command {
             Options.find(options, "--guest"),
             Options.find(options, "--kind").map(HeadCommand::kind),
             new TapeMeasurements(
-                Options.findLength(options, "--around"),
-                Options.findLength(options, "--over-top"),
-                Options.findLength(options, "--ear-to-ear"),
-                Options.findLength(options, "--front-hairline"),
-                Options.findLength(options, "--nape-depth")),
+                Options.findTape(options, "--around", Tape.AROUND),
+                Options.findTape(options, "--over-top", Tape.FRONT_TO_BACK),
+                Options.findTape(options, "--ear-to-ear", Tape.EAR_TO_EAR),
+                Options.findTape(options, "--front-hairline", Tape.FRONT_HAIRLINE_HEIGHT),
+                Options.findTape(options, "--nape-depth", Tape.NAPE_DEPTH)),
             Options.findPart(options));
     try (Progress progress = Progress.start(terminal.err())) {
       HeadOutcome outcome = Heads.fit(Workspace.in(terminal.folder()), request, progress);

@@ -1,6 +1,7 @@
 package foilwright.cli;
 
 import foilwright.anatomy.PartSide;
+import foilwright.head.Tape;
 import foilwright.units.Length;
 import java.util.Arrays;
 import java.util.Optional;
@@ -41,20 +42,22 @@ final class Options {
     return Optional.ofNullable(options.matchedOptionValue(name, null));
   }
 
-  /** A length above 0, such as {@code 56cm}. */
-  static Optional<Length> findLength(ParseResult options, String name) {
-    return find(options, name).map(text -> length(name, text));
+  /** What a tape read, such as {@code 56cm}. */
+  static Optional<Length> findTape(ParseResult options, String name, Tape tape) {
+    return find(options, name).map(text -> reading(name, text, tape));
   }
 
-  private static Length length(String name, String text) {
+  private static Length reading(String name, String text, Tape tape) {
     Length length;
     try {
       length = Length.parse(text);
     } catch (IllegalArgumentException e) {
-      throw new UsageException(name + ": " + e.getMessage() + ", such as " + name + " 56cm");
+      throw new UsageException(
+          name + ": " + e.getMessage() + "; for example " + name + " \"56 cm\"");
     }
-    if (length.compareTo(Length.ZERO) <= 0) {
-      throw new UsageException(name + " must be more than 0 mm, not " + length);
+    if (length.compareTo(tape.least()) < 0 || length.compareTo(tape.most()) > 0) {
+      throw new UsageException(
+          name + ": " + length + " is outside " + tape.least() + " to " + tape.most());
     }
     return length;
   }

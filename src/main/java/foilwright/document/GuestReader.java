@@ -12,6 +12,7 @@ import foilwright.head.HairlineSettings;
 import foilwright.head.HeadKind;
 import foilwright.head.NapeHeight;
 import foilwright.head.PartSetting;
+import foilwright.head.Tape;
 import foilwright.head.TapeMeasurements;
 import foilwright.service.SafetyAnswers;
 import foilwright.service.SafetyQuestion;
@@ -38,11 +39,11 @@ final class GuestReader {
     HeadKind kind = head.require("kind").word(HeadKind.values(), HeadKind::words);
     TapeMeasurements tapes =
         new TapeMeasurements(
-            length(head, "around", 300, 800),
-            length(head, "frontToBack", 150, 600),
-            length(head, "earToEar", 150, 600),
-            length(head, "frontHairlineHeight", 10, 150),
-            length(head, "napeDepth", 5, 200));
+            tape(head, Tape.AROUND),
+            tape(head, Tape.FRONT_TO_BACK),
+            tape(head, Tape.EAR_TO_EAR),
+            tape(head, Tape.FRONT_HAIRLINE_HEIGHT),
+            tape(head, Tape.NAPE_DEPTH));
     head.close();
     GuestDocument guest =
         new GuestDocument(
@@ -72,10 +73,8 @@ final class GuestReader {
     return "guest-00";
   }
 
-  private static Optional<Length> length(Fields fields, String key, double least, double most) {
-    return fields
-        .find(key)
-        .map(i -> i.quantity(Kind.LENGTH, Length.ofMillimetres(least), Length.ofMillimetres(most)));
+  private static Optional<Length> tape(Fields fields, Tape tape) {
+    return fields.find(tape.key()).map(i -> i.quantity(Kind.LENGTH, tape.least(), tape.most()));
   }
 
   private static HairlineSettings hairline(Item item) {

@@ -5,18 +5,22 @@ import java.util.Optional;
 
 /** The five tape measurements, by name. */
 public enum Tape {
-  AROUND("around", "around"),
-  FRONT_TO_BACK("frontToBack", "over the top, front to back"),
-  EAR_TO_EAR("earToEar", "ear to ear"),
-  FRONT_HAIRLINE_HEIGHT("frontHairlineHeight", "front hairline height"),
-  NAPE_DEPTH("napeDepth", "nape depth");
+  AROUND("around", "around", 300, 800),
+  FRONT_TO_BACK("frontToBack", "over the top, front to back", 150, 600),
+  EAR_TO_EAR("earToEar", "ear to ear", 150, 600),
+  FRONT_HAIRLINE_HEIGHT("frontHairlineHeight", "front hairline height", 10, 150),
+  NAPE_DEPTH("napeDepth", "nape depth", 5, 200);
 
   private final String key;
   private final String words;
+  private final double leastMm;
+  private final double mostMm;
 
-  Tape(String key, String words) {
+  Tape(String key, String words, double leastMm, double mostMm) {
     this.key = key;
     this.words = words;
+    this.leastMm = leastMm;
+    this.mostMm = mostMm;
   }
 
   /** The name of the component of {@link TapeMeasurements}. */
@@ -27,6 +31,16 @@ public enum Tape {
   /** The words used on sheets. */
   public String words() {
     return words;
+  }
+
+  /** Less than any head measures; a smaller value is a slip of the pen. */
+  public Length least() {
+    return Length.ofMillimetres(leastMm);
+  }
+
+  /** More than any head measures; a larger value is a slip of the pen. */
+  public Length most() {
+    return Length.ofMillimetres(mostMm);
   }
 
   /** This tape's value in a set of measurements. */

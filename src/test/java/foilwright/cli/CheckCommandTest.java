@@ -39,6 +39,15 @@ class CheckCommandTest {
   }
 
   @Test
+  void aPatternIsLaidOnAUsualHead() {
+    CommandRun run = run("check", "fringe-veil");
+    assertEquals(0, run.code(), run.out());
+    assertTrue(
+        run.out().matches("(?s)fringe-veil: pattern, Fringe veil, \\d+ foils on a usual head, .*"),
+        run.out());
+  }
+
+  @Test
   void aMissingFileIsAFailureWithACure() {
     assertRefused(3, "there is no \"none.json\"", run("check", "none.json"));
     assertRefused(3, "there is no document called \"none\"", run("check", "none"));
