@@ -3,8 +3,8 @@ package foilwright.head;
 import foilwright.anatomy.HairlineStretch;
 import foilwright.geometry.Vector3;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The hairline as a smooth closed curve of template directions, mirror-symmetric, through named
@@ -18,7 +18,7 @@ final class HairlineCurve {
   private static final double TILT_RAD = Math.toRadians(8);
   private static final Vector3 AXIS = new Vector3(0, -Math.sin(TILT_RAD), Math.cos(TILT_RAD));
   private static final Vector3 FORWARD = new Vector3(0, Math.cos(TILT_RAD), Math.sin(TILT_RAD));
-  private static final int STEPS = 24;
+  private static final int STEPS = 12;
 
   /**
    * A named point of the usual hairline: where on the template (millimetres, client's right), which
@@ -51,7 +51,7 @@ final class HairlineCurve {
   private static final int FRONT_CORNER = 1;
   private static final int RECESSION = 2;
   private static final int TEMPLE = 3;
-  private static final int BEHIND_EAR = 13;
+  private static final int EAR_LINE_END = 12;
   private static final int LAST = KNOTS.size() - 1;
 
   private static Knot knot(
@@ -65,25 +65,40 @@ final class HairlineCurve {
     return new Knot(name, new Vector3(x, y, z), stretch, withFront, withNape);
   }
 
+  private static final int BINS = 256;
+
   private final Vector3[] knots;
 
-  /** Azimuth about the axis from the front, rising from 0 to pi; client's right. */
+  /** Azimuth about the axis, 0 to pi from the front, of points along the client's right half. */
   private final double[] azimuth;
 
-  /** Angle from the axis at each azimuth. */
+  /** Angle from the axis of the same points. */
   private final double[] opening;
+
+  /** For each bin of azimuth, the pieces of the curve (each from its point to the next) in it. */
+  private final int[][] pieces;
 
   private HairlineCurve(Vector3[] knots) {
     this.knots = knots;
-    int spans = LAST;
-    azimuth = new double[spans * STEPS + 1];
+    azimuth = new double[LAST * STEPS + 1];
     opening = new double[azimuth.length];
     for (int i = 0; i < azimuth.length; i++) {
-      int span = Math.min(i / STEPS, spans - 1);
+      int span = Math.min(i / STEPS, LAST - 1);
       Vector3 u = spline(span, (i - span * STEPS) / (double) STEPS);
-      azimuth[i] =
-          i == 0 ? 0 : i == azimuth.length - 1 ? Math.PI : Math.max(azimuthOf(u), azimuth[i - 1]);
+      azimuth[i] = i == 0 ? 0 : i == azimuth.length - 1 ? Math.PI : azimuthOf(u);
       opening[i] = openingOf(u);
+    }
+    pieces = new int[BINS][];
+    for (int bin = 0; bin < BINS; bin++) {
+      double from = Math.PI * bin / BINS;
+      double to = Math.PI * (bin + 1) / BINS;
+      pieces[bin] =
+          IntStream.range(0, azimuth.length - 1)
+              .filter(
+                  i ->
+                      Math.min(azimuth[i], azimuth[i + 1]) <= to
+                          && Math.max(azimuth[i], azimuth[i + 1]) >= from)
+              .toArray();
     }
   }
 
@@ -162,28 +177,57 @@ final class HairlineCurve {
     return Math.atan2(Math.hypot(u.x(), u.dot(FORWARD)), u.dot(AXIS));
   }
 
-  /** Angle by which a template direction lies outside the hairline, radians; negative inside. */
+  /**
+   * Angle from a template direction to the hairline along its way from the axis, radians; positive
+   * outside the hairline, negative inside. Only its sign is continuous where the curve folds.
+   */
   double excess(Vector3 direction) {
-    return openingOf(direction) - openingAt(azimuthOf(direction));
-  }
-
-  private double openingAt(double angle) {
-    int i = Arrays.binarySearch(azimuth, angle);
-    if (i >= 0) {
-      return opening[i];
+    double angle = azimuthOf(direction);
+    double open = openingOf(direction);
+    boolean outside = false;
+    double least = Math.PI;
+    for (int i : pieces[bin(angle)]) {
+      // Half-open, so that a point between two pieces counts once.
+      if ((azimuth[i] <= angle) != (azimuth[i + 1] <= angle)
+          || (angle == Math.PI && i == azimuth.length - 2)) {
+        double off = open - openingAt(i, angle);
+        outside ^= off > 0;
+        least = Math.min(least, Math.abs(off));
+      }
     }
-    int next = Math.min(Math.max(-i - 1, 1), azimuth.length - 1);
-    double span = azimuth[next] - azimuth[next - 1];
-    double t = span > 0 ? (angle - azimuth[next - 1]) / span : 0;
-    return opening[next - 1] + t * (opening[next] - opening[next - 1]);
+    return outside ? least : -least;
   }
 
-  /** The stretch of hairline at the azimuth of a template direction. */
+  private static int bin(double angle) {
+    return Math.min((int) (angle / Math.PI * BINS), BINS - 1);
+  }
+
+  private double openingAt(int piece, double angle) {
+    double span = azimuth[piece + 1] - azimuth[piece];
+    double t = Math.abs(span) > 1e-15 ? (angle - azimuth[piece]) / span : 0;
+    return opening[piece] + Math.min(Math.max(t, 0), 1) * (opening[piece + 1] - opening[piece]);
+  }
+
+  /** The stretch of hairline that is nearest to a template direction close to the curve. */
   HairlineStretch stretchAt(Vector3 direction) {
     double angle = azimuthOf(direction);
-    int i = Arrays.binarySearch(azimuth, angle);
-    int at = i >= 0 ? i : Math.max(-i - 2, 0);
-    return KNOTS.get(Math.min(at / STEPS, LAST)).stretch;
+    double open = openingOf(direction);
+    int best = 0;
+    double least = Double.POSITIVE_INFINITY;
+    for (int i : pieces[bin(angle)]) {
+      double beyond =
+          Math.max(
+              0,
+              Math.max(
+                  Math.min(azimuth[i], azimuth[i + 1]) - angle,
+                  angle - Math.max(azimuth[i], azimuth[i + 1])));
+      double off = Math.hypot(beyond * Math.sin(open), open - openingAt(i, angle));
+      if (off < least) {
+        least = off;
+        best = i;
+      }
+    }
+    return KNOTS.get(best / STEPS).stretch;
   }
 
   /** The template direction of the front corner on the client's right. */
@@ -193,7 +237,7 @@ final class HairlineCurve {
 
   /** The template direction behind the right ear, where the ear line ends. */
   Vector3 behindEar() {
-    return knots[BEHIND_EAR];
+    return knots[EAR_LINE_END];
   }
 
   /** Points of the right half from the front centre to the nape centre, as template directions. */

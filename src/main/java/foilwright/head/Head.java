@@ -427,14 +427,14 @@ public final class Head {
     double depth = settings.fringeDepth().toFraction() * frontToBack().toMillimetres();
     Vector3 point = Tapes.midPoint(form, Tapes.midAngleAfter(form, frontRad, depth));
     Vector3 centre = form.centre();
-    Vector3 corner = form.fromTemplate(curve.frontCorner()).minus(centre);
+    Vector3 frontCorner = form.fromTemplate(curve.frontCorner());
+    Vector3 corner = frontCorner.minus(centre);
     Vector3 back = corner.cross(point.minus(centre));
     Vector3 front = landmark(Landmark.FRONT_HAIRLINE).minus(centre);
-    Vector3 side = Vector3.UP.cross(corner);
     return new ZoneDivision(
         mesh,
         ZoneDivision.mirroredPlane(mesh, centre, towards(back, front)),
-        ZoneDivision.mirroredPlane(mesh, centre, towards(side, front)),
+        ScalarField.compute(mesh, p -> frontCorner.x() - Math.abs(p.x())),
         less(normalElevation, settings.ridgeElevation().toRadians()),
         beforeEarLine,
         besidePart(),

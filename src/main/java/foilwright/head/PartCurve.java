@@ -49,8 +49,8 @@ final class PartCurve {
   }
 
   /**
-   * Angle by which a template direction of the client's right lies farther from the mid-plane than
-   * the part or its prolongation, radians.
+   * Angle by which a template direction lies farther to the client's right than the part or its
+   * prolongation, radians.
    */
   double excess(Vector3 direction) {
     double rad = fan(direction);
@@ -63,8 +63,7 @@ final class PartCurve {
       i++;
     }
     double t = Math.min(Math.max((rad - along[i]) / (along[i + 1] - along[i]), 0), 1);
-    return Math.asin(Math.abs(direction.x()) / direction.norm())
-        - (aside[i] + t * (aside[i + 1] - aside[i]));
+    return Math.asin(direction.x() / direction.norm()) - (aside[i] + t * (aside[i + 1] - aside[i]));
   }
 
   /** Whether the part itself, not only its prolongation, reaches the fan plane of a direction. */

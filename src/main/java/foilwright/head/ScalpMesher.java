@@ -37,6 +37,9 @@ final class ScalpMesher {
   private int triangleCount;
   private boolean[] onPart = new boolean[0];
 
+  /** For each vertex, its excess over the curve followed last; 0 on it. */
+  private double[] excess = new double[0];
+
   private ScalpMesher(HeadForm form, HairlineCurve hairline, double edgeMm) {
     this.form = form;
     this.hairline = hairline;
@@ -273,6 +276,7 @@ final class ScalpMesher {
     for (int t = 0; t < triangles; t++) {
       cut(t, added[3 * t], added[3 * t + 1], added[3 * t + 2]);
     }
+    excess = Arrays.copyOf(value, vertexCount);
     boolean[] on = Arrays.copyOf(moved, vertexCount);
     Arrays.fill(on, old, vertexCount, true);
     return on;
@@ -332,7 +336,7 @@ final class ScalpMesher {
     double high = 1;
     Vector3 pa = vertex(a);
     Vector3 pb = vertex(b);
-    for (int i = 0; i < 30; i++) {
+    for (int i = 0; i < 24; i++) {
       double middle = (low + high) / 2;
       double here = curve.applyAsDouble(form.templateDirection(pa.lerp(pb, middle)));
       if (here * atA > 0) {
@@ -350,8 +354,12 @@ final class ScalpMesher {
       int a = corners[3 * t];
       int b = corners[3 * t + 1];
       int c = corners[3 * t + 2];
-      Vector3 middle = vertex(a).plus(vertex(b)).plus(vertex(c)).times(1.0 / 3);
-      if (hairline.excess(form.templateDirection(middle)) < 0) {
+      double sum = excess[a] + excess[b] + excess[c];
+      if (sum == 0) {
+        Vector3 middle = vertex(a).plus(vertex(b)).plus(vertex(c)).times(1.0 / 3);
+        sum = hairline.excess(form.templateDirection(middle));
+      }
+      if (sum < 0) {
         setTriangle(kept++, a, b, c);
       }
     }
