@@ -2,7 +2,6 @@ package foilwright.head;
 
 import foilwright.anatomy.HairlineStretch;
 import foilwright.geometry.Vector3;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -235,20 +234,13 @@ final class HairlineCurve {
     return knots[FRONT_CORNER];
   }
 
+  /** The template direction of the deepest point of the recession on the client's right. */
+  Vector3 recession() {
+    return knots[RECESSION];
+  }
+
   /** The template direction behind the right ear, where the ear line ends. */
   Vector3 behindEar() {
     return knots[EAR_LINE_END];
-  }
-
-  /** Points of the right half from the front centre to the nape centre, as template directions. */
-  List<Vector3> rightHalf() {
-    List<Vector3> points = new ArrayList<>();
-    for (int span = 0; span < LAST; span++) {
-      for (int i = 0; i < STEPS; i++) {
-        points.add(spline(span, i / (double) STEPS));
-      }
-    }
-    points.add(knots[LAST]);
-    return points;
   }
 }

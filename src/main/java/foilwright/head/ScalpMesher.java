@@ -228,11 +228,11 @@ final class ScalpMesher {
           continue;
         }
         boolean free = edges.inside(h);
-        if (t < shift[a] && (free ? !border[a] : true)) {
+        if (t < shift[a] && (!free || !border[a])) {
           shift[a] = t;
           goal[a] = p;
         }
-        if (1 - t < shift[b] && (free ? !border[b] : true)) {
+        if (1 - t < shift[b] && (!free || !border[b])) {
           shift[b] = 1 - t;
           goal[b] = p;
         }

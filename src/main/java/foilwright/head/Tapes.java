@@ -23,13 +23,6 @@ final class Tapes {
     return form.fromTemplate(midDirection(rad));
   }
 
-  /** Angle along the mid-line of a point of the plane x = 0, from -pi/2 up to 3 pi/2. */
-  static double midAngle(HeadForm form, Vector3 point) {
-    Vector3 d = form.templateDirection(point);
-    double rad = Math.atan2(d.z(), d.y());
-    return rad < -Math.PI / 2 ? rad + 2 * Math.PI : rad;
-  }
-
   /** Angle along the mid-line of the highest point. */
   static double apexAngle(HeadForm form) {
     double low = Math.toRadians(60);

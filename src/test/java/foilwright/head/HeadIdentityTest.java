@@ -137,20 +137,21 @@ class HeadIdentityTest {
 
   @Test
   void aRecessionLiesItsDepthBehindTheStraightLine() {
-    double[] areas = new double[3];
-    for (int i = 0; i < 3; i++) {
-      Head head =
-          Head.fit(
-                  HeadKind.MAN,
-                  TapeMeasurements.NONE,
-                  new HairlineSettings(Length.ofMillimetres(20.0 * i), NapeHeight.MIDDLE),
-                  PartSetting.NONE,
-                  HeadSettings.USUAL)
-              .head()
-              .orElseThrow();
-      areas[i] = head.scalp().area();
+    HeadForm form = HEAD.form();
+    double front = Template.FRONT_RAD;
+    double nape = Template.napeRad(NapeHeight.MIDDLE);
+    Vector3 straight = recession(form, front, nape, 0);
+    for (double depthMm : new double[] {1, 10, 35, 60}) {
+      Vector3 behind = recession(form, front, nape, depthMm);
+      assertEquals(depthMm, form.straightTape(straight, behind), 0.01);
+      assertTrue(behind.y() < straight.y());
     }
-    assertTrue(areas[0] - areas[1] > 500 && areas[1] - areas[2] > 500);
+  }
+
+  private static Vector3 recession(HeadForm form, double front, double nape, double depthMm) {
+    HairlineSettings settings =
+        new HairlineSettings(Length.ofMillimetres(depthMm), NapeHeight.MIDDLE);
+    return form.fromTemplate(HairlineCurve.of(form, front, nape, settings).recession());
   }
 
   @Test
