@@ -162,11 +162,11 @@ public final class Planning {
       Pattern drawn, PlannedGuest person, PlannedHouse with, HouseDocument room, Head head) {
     progress.accept("placing the foils");
     Set<MixSlot> lightening = lightening(with);
+    HairOnHead hair = HairOnHead.of(head, person.hair());
     Placement placement =
         Placer.place(
             drawn,
-            head,
-            person.hair(),
+            hair,
             new PlacingSettings(
                 with.foil().usableWidth(),
                 room.hands().thinnestSlice(),
@@ -183,7 +183,6 @@ public final class Planning {
         placing.add(PlacingTime.of(placement, other));
       }
     }
-    HairOnHead hair = HairOnHead.of(head, person.hair());
     Length meanLength = hair.meanLength(head.scalp());
     Optional<AppointmentEstimate> visit = visit(placement, with, person.hair(), meanLength);
     visit.ifPresent(v -> v.problems().forEach(p -> problems.add(new FoundProblem("", 0, 0, p))));

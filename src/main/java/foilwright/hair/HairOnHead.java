@@ -1,14 +1,13 @@
 package foilwright.hair;
 
 import foilwright.anatomy.Zone;
+import foilwright.geometry.surface.Partition;
 import foilwright.geometry.surface.Region;
 import foilwright.geometry.surface.ScalarField;
 import foilwright.geometry.surface.TriangleMesh;
 import foilwright.head.Head;
 import foilwright.units.Area;
 import foilwright.units.Length;
-import java.util.Arrays;
-import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -25,83 +24,54 @@ import java.util.Map;
 public final class HairOnHead {
   private static final double BLEND_MM = 12;
   private static final List<Zone> ZONES = List.of(Zone.values());
-  private static final int CUT = -1;
-  private static final int NONE = -2;
 
+  private final Head head;
   private final HairProfile hair;
-  private final TriangleMesh mesh;
-
-  /** Zone of each triangle, {@code CUT} where zones divide it. */
-  private final int[] zoneOf;
-
-  /** The parts of the divided triangles by zone. */
-  private final Map<Zone, Region> cut;
-
+  private final Partition zones;
   private final ScalarField lengthsMm;
 
   private HairOnHead(Head head, HairProfile hair) {
+    this.head = head;
     this.hair = hair;
-    mesh = head.mesh();
-    zoneOf = new int[mesh.triangleCount()];
-    Arrays.fill(zoneOf, NONE);
-    for (int z = 0; z < ZONES.size(); z++) {
-      Region region = head.zone(ZONES.get(z));
-      for (int f = 0; f < region.fragmentCount(); f++) {
-        int t = region.triangle(f);
-        zoneOf[t] = zoneOf[t] == NONE || zoneOf[t] == z ? z : CUT;
-      }
-    }
-    Map<Zone, Region> divided = new EnumMap<>(Zone.class);
-    for (Zone zone : ZONES) {
-      Region region = head.zone(zone);
-      divided.put(zone, region.fragments(f -> zoneOf[region.triangle(f)] == CUT));
-    }
-    cut = Collections.unmodifiableMap(divided);
-    lengthsMm = blended(head);
+    zones = Partition.of(head.mesh(), ZONES.stream().map(head::zone).toList());
+    lengthsMm = blended(head, hair.lengths());
   }
 
   public static HairOnHead of(Head head, HairProfile hair) {
     return new HairOnHead(head, hair);
   }
 
+  public Head head() {
+    return head;
+  }
+
   public HairProfile hair() {
     return hair;
   }
 
-  /** The parts of a region in each zone; zones without a share are left out. */
-  private Map<Zone, Region> byZone(Region region) {
-    Region divided = region.fragments(f -> zoneOf[region.triangle(f)] == CUT);
-    Map<Zone, Region> parts = new EnumMap<>(Zone.class);
-    for (int z = 0; z < ZONES.size(); z++) {
-      int zone = z;
-      Region whole = region.fragments(f -> zoneOf[region.triangle(f)] == zone);
-      Region part =
-          divided.isEmpty()
-              ? whole
-              : Region.join(mesh, List.of(whole, divided.intersect(cut.get(ZONES.get(z)))));
-      if (!part.isEmpty()) {
-        parts.put(ZONES.get(z), part);
-      }
-    }
-    return parts;
-  }
-
   /** Area of a region by zone; zones without a share are left out. */
   public Map<Zone, Area> areas(Region region) {
+    double[] mm2 = zones.areas(region);
     Map<Zone, Area> areas = new EnumMap<>(Zone.class);
-    byZone(region).forEach((z, part) -> areas.put(z, Area.ofSquareMillimetres(part.area())));
+    for (int z = 0; z < mm2.length; z++) {
+      if (mm2[z] > 0) {
+        areas.put(ZONES.get(z), Area.ofSquareMillimetres(mm2[z]));
+      }
+    }
     return areas;
   }
 
   /** Hairs that root in a region, by zone; zones without a share are left out. */
   public Map<Zone, Double> hairsByZone(Region region) {
     Map<Zone, Double> hairs = new EnumMap<>(Zone.class);
-    areas(region).forEach((zone, area) -> hairs.put(zone, hairs(zone, area)));
+    areas(region)
+        .forEach(
+            (zone, area) ->
+                hairs.put(
+                    zone,
+                    hair.densityIn(zone).toHairsPerSquareMillimetre()
+                        * area.toSquareMillimetres()));
     return hairs;
-  }
-
-  private double hairs(Zone zone, Area area) {
-    return hair.densityIn(zone).toHairsPerSquareMillimetre() * area.toSquareMillimetres();
   }
 
   /** Hairs that root in a region. */
@@ -110,22 +80,16 @@ public final class HairOnHead {
   }
 
   /**
-   * Mean length of the hairs that root in a region.
+   * Mean hair length over the scalp of a region.
    *
-   * @throws IllegalArgumentException when the region has no hair
+   * @throws IllegalArgumentException when the region is empty
    */
   public Length meanLength(Region region) {
-    double hairs = 0;
-    double sumMm = 0;
-    for (Map.Entry<Zone, Region> entry : byZone(region).entrySet()) {
-      double density = hair.densityIn(entry.getKey()).toHairsPerSquareMillimetre();
-      hairs += density * entry.getValue().area();
-      sumMm += density * entry.getValue().integrate(lengthsMm);
+    double area = region.area();
+    if (!(area > 0)) {
+      throw new IllegalArgumentException("an empty region has no mean length");
     }
-    if (!(hairs > 0)) {
-      throw new IllegalArgumentException("a region without hair has no mean length");
-    }
-    return Length.ofMillimetres(sumMm / hairs);
+    return Length.ofMillimetres(region.integrate(lengthsMm) / area);
   }
 
   /** Hair length over the scalp, millimetres along the hair. */
@@ -135,13 +99,14 @@ public final class HairOnHead {
 
   /**
    * The table's lengths, averaged over the triangles round each vertex and then, as often as the
-   * blend needs, over each vertex and its neighbours.
+   * blend needs, over each vertex's neighbours.
    */
-  private ScalarField blended(Head head) {
+  private static ScalarField blended(Head head, Lengths table) {
+    TriangleMesh mesh = head.mesh();
     double[] sums = new double[mesh.vertexCount()];
     double[] weights = new double[mesh.vertexCount()];
     for (Zone zone : ZONES) {
-      double length = hair.lengths().in(zone).toMillimetres();
+      double length = table.in(zone).toMillimetres();
       Region region = head.zone(zone);
       for (int f = 0; f < region.fragmentCount(); f++) {
         double area = region.fragmentArea(f);
@@ -157,15 +122,16 @@ public final class HairOnHead {
       values[v] = sums[v] / weights[v];
     }
     double edge = mesh.meanEdge();
+    // A mean over neighbours one edge away spreads by half the edge's square along each axis.
     long rounds = Math.round(2 * BLEND_MM * BLEND_MM / (edge * edge));
     for (long i = 0; i < rounds; i++) {
-      values = averaged(values);
+      values = averaged(mesh, values);
     }
     return ScalarField.of(mesh, values);
   }
 
-  /** Each value replaced by the mean over the vertices of the triangles round it. */
-  private double[] averaged(double[] values) {
+  /** Each value replaced by the mean over the other corners of the triangles round it. */
+  private static double[] averaged(TriangleMesh mesh, double[] values) {
     double[] sums = new double[values.length];
     int[] counts = new int[values.length];
     for (int t = 0; t < mesh.triangleCount(); t++) {

@@ -7,6 +7,7 @@ import foilwright.geometry.Vector3;
 import foilwright.geometry.surface.DirectionField;
 import foilwright.geometry.surface.Region;
 import foilwright.geometry.surface.ScalarField;
+import foilwright.hair.HairOnHead;
 import foilwright.hair.HairProfile;
 import foilwright.head.Head;
 import foilwright.pattern.Extent;
@@ -15,7 +16,6 @@ import foilwright.pattern.HeadDimensions;
 import foilwright.pattern.KeptCover;
 import foilwright.pattern.MixSlot;
 import foilwright.pattern.Pattern;
-import foilwright.pattern.Pick;
 import foilwright.pattern.Remainder;
 import foilwright.pattern.Section;
 import foilwright.pattern.SectionShape;
@@ -46,21 +46,19 @@ public final class Placer {
   private static final double LEVEL_DEG = 2;
 
   private final Head head;
-  private final HairProfile hair;
+  private final HairOnHead hair;
   private final PlacingSettings settings;
   private final DirectionField fall;
   private final HeadDimensions dimensions;
-  private final ZoneShares zones;
   private final Problems problems = new Problems();
   private final List<Half> halves = new ArrayList<>();
 
-  private Placer(Head head, HairProfile hair, PlacingSettings settings, DirectionField fall) {
-    this.head = head;
+  private Placer(HairOnHead hair, PlacingSettings settings, DirectionField fall) {
+    head = hair.head();
     this.hair = hair;
     this.settings = settings;
     this.fall = fall;
     dimensions = new HeadDimensions(head.frontToBack(), head.earToEar(), head.around());
-    zones = new ZoneShares(head);
   }
 
   /**
@@ -71,7 +69,13 @@ public final class Placer {
    */
   public static Placement place(
       Pattern pattern, Head head, HairProfile hair, PlacingSettings settings, DirectionField fall) {
-    return new Placer(head, hair, settings, fall).place(pattern);
+    return place(pattern, HairOnHead.of(head, hair), settings, fall);
+  }
+
+  /** The same for hair that is already on its head. */
+  public static Placement place(
+      Pattern pattern, HairOnHead hair, PlacingSettings settings, DirectionField fall) {
+    return new Placer(hair, settings, fall).place(pattern);
   }
 
   /** A section, or one half of a mirrored pair, as it is laid. */
@@ -559,7 +563,7 @@ public final class Placer {
   private boolean touchesHairline(Half half) {
     Region slices = half.slices();
     return slices.least(head.distanceFromHairline()) < 1
-        || zones.areas(slices).containsKey(Zone.FRINGE);
+        || hair.areas(slices).containsKey(Zone.FRINGE);
   }
 
   private static List<Step> steps(List<Half> order, WorkingOrder rule) {
@@ -589,27 +593,21 @@ public final class Placer {
     Section section = half.section;
     Polyline middle = draft.middle();
     Vector3 centre = middle.at(middle.length() / 2);
-    Map<Zone, Double> areas = zones.areas(draft.region());
-    double area = 0;
-    double hairs = 0;
-    double lengthSum = 0;
-    Zone most = Zone.CROWN;
-    for (Map.Entry<Zone, Double> entry : areas.entrySet()) {
-      double a = entry.getValue();
-      double count = a * hair.densityIn(entry.getKey()).toHairsPerSquareMillimetre();
-      area += a;
-      hairs += count;
-      lengthSum += a * hair.lengths().in(entry.getKey()).toMillimetres();
-      if (a > areas.getOrDefault(most, 0.0)) {
-        most = entry.getKey();
-      }
-    }
-    double length = area > 0 ? lengthSum / area : 0;
+    Zone most =
+        hair.areas(draft.region()).entrySet().stream()
+            .max(Map.Entry.comparingByValue())
+            .map(Map.Entry::getKey)
+            .orElse(Zone.CROWN);
+    double hairs = hair.hairs(draft.region());
+    Length length = hair.meanLength(draft.region());
     Share share = section.fill().pickedShare(Length.ofMillimetres(draft.strip().thicknessMm()));
     double picked = hairs * share.toFraction();
     Length start = section.fill().startFromScalp();
     Mass mass =
-        hair.massOf(picked, Length.ofMillimetres(Math.max(0, length - start.toMillimetres())));
+        hair.hair()
+            .massOf(
+                picked,
+                Length.ofMillimetres(Math.max(0, length.toMillimetres() - start.toMillimetres())));
     Slope slope = slope(section, draft, centre);
     return new PlacedFoil(
         number,
@@ -633,12 +631,11 @@ public final class Placer {
         Length.ofMillimetres(draft.backgroundMm()),
         Area.ofSquareMillimetres(draft.region().area()),
         share,
-        section.fill().picks().stream().mapToDouble(Pick::picksPerMillimetre).max().orElse(0)
-            * middle.length(),
+        section.fill().picksPerMillimetre() * middle.length(),
         hairs,
         picked,
         mass,
-        Length.ofMillimetres(length),
+        length,
         start,
         find(centre),
         find(middle.first()),
@@ -717,10 +714,7 @@ public final class Placer {
   }
 
   private PlacedSection section(Half half, List<PlacedFoil> foils) {
-    double hairs = 0;
-    for (Map.Entry<Zone, Double> entry : zones.areas(half.region).entrySet()) {
-      hairs += entry.getValue() * hair.densityIn(entry.getKey()).toHairsPerSquareMillimetre();
-    }
+    double hairs = hair.hairs(half.region);
     double picked = 0;
     double lightened = 0;
     for (PlacedFoil foil : foils) {

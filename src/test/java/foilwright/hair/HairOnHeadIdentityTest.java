@@ -71,11 +71,11 @@ class HairOnHeadIdentityTest {
     Region high = HEAD.scalp().clip(HEAD.distanceFromHairline(), 37.3, Double.POSITIVE_INFINITY);
     double whole = hair.hairs(HEAD.scalp());
     assertEquals(whole, hair.hairs(low) + hair.hairs(high), 1e-9 * whole);
-    double length = hair.meanLength(HEAD.scalp()).toMillimetres() * whole;
+    double length = hair.meanLength(HEAD.scalp()).toMillimetres() * HEAD.scalp().area();
     assertEquals(
         length,
-        hair.meanLength(low).toMillimetres() * hair.hairs(low)
-            + hair.meanLength(high).toMillimetres() * hair.hairs(high),
+        hair.meanLength(low).toMillimetres() * low.area()
+            + hair.meanLength(high).toMillimetres() * high.area(),
         1e-9 * length);
   }
 
