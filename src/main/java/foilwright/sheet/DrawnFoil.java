@@ -1,0 +1,163 @@
+package foilwright.sheet;
+
+import foilwright.drawing.Box;
+import foilwright.drawing.Curve;
+import foilwright.drawing.Ink;
+import foilwright.drawing.LabelPlacer;
+import foilwright.drawing.Layer;
+import foilwright.drawing.LineWeight;
+import foilwright.drawing.Mark;
+import foilwright.drawing.Part;
+import foilwright.drawing.Pen;
+import foilwright.drawing.Point;
+import foilwright.drawing.Polygon;
+import foilwright.drawing.Role;
+import foilwright.drawing.SurfaceLoops;
+import foilwright.drawing.TextSize;
+import foilwright.drawing.Typeface;
+import foilwright.placement.PlacedFoil;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A foil prepared for drawing.
+ *
+ * @param middle the line half way through its slice
+ * @param spots places for its number along it, best first
+ * @param label its number, with the letter of its mix where the plan has several
+ * @param slot place of its mix among those of the plan, from 0
+ */
+record DrawnFoil(
+    PlacedFoil foil,
+    SurfaceLoops border,
+    List<SurfaceLoops.At> middle,
+    List<SurfaceLoops.At> spots,
+    SectionStyle style,
+    String label,
+    int slot) {
+  /** Shares of the length at which a number may stand, nearest to the middle first. */
+  private static final double[] SHARES = {
+    0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74, 0.18, 0.82, 0.1, 0.9
+  };
+
+  private static final double LEAST_FACING_AT_HOME = 0.12;
+  private static final double LEAST_FACING = 0.4;
+  private static final double PADDING_MM = 0.32;
+
+  /**
+   * Seen more edgeways than this, a foil is drawn without hatch and black edge: both would clot.
+   */
+  private static final double LEAST_SEEN = 0.4;
+
+  private static final double CORNER_MM = 0.7;
+  private static final double DOT_MM = 0.35;
+
+  DrawnFoil {
+    middle = List.copyOf(middle);
+    spots = List.copyOf(spots);
+  }
+
+  static DrawnFoil of(PlacedFoil foil, DrawnHead head, String label, int slot) {
+    List<SurfaceLoops.At> spots = new ArrayList<>();
+    for (double share : SHARES) {
+      spots.add(head.at(foil.middle().at(share * foil.middle().length())));
+    }
+    return new DrawnFoil(
+        foil,
+        head.loops(foil.region()),
+        head.line(foil.middle()),
+        spots,
+        SectionStyle.of(foil.sectionIndex()),
+        label,
+        slot);
+  }
+
+  int number() {
+    return foil.number();
+  }
+
+  private Map<String, String> data() {
+    Map<String, String> data = new LinkedHashMap<>();
+    data.put("number", Integer.toString(foil.number()));
+    data.put("section", foil.section());
+    data.put("mix", foil.mix());
+    return data;
+  }
+
+  /** The strip itself. */
+  Mark mark(Frame frame, Polygon area) {
+    String title =
+        "Foil "
+            + foil.number()
+            + ", "
+            + foil.section()
+            + ", mix "
+            + foil.mix()
+            + ": centre "
+            + foil.centreFind().words();
+    double seen = area.area() / (foil.area().toSquareMillimetres() * frame.scale() * frame.scale());
+    if (seen < LEAST_SEEN) {
+      return new Mark(
+          frame.id("foil-" + number()), Role.FOIL, Layer.FOILS, title, data(), style.faint(area));
+    }
+    List<Part> parts = new ArrayList<>(style.parts(area));
+    Curve along = frame.line(middle);
+    if (!along.isEmpty()) {
+      core(slot).ifPresent(pen -> parts.add(Part.Shape.drawn(along, pen)));
+    }
+    return new Mark(frame.id("foil-" + number()), Role.FOIL, Layer.FOILS, title, data(), parts);
+  }
+
+  /** The line along the foil that tells the mix: none, whole, dashed, dotted. */
+  static Optional<Pen> core(int slot) {
+    Pen whole = Pen.of(Ink.BLACK, LineWeight.MEDIUM);
+    return switch (slot) {
+      case 0 -> Optional.empty();
+      case 1 -> Optional.of(whole);
+      case 2 -> Optional.of(whole.dashed(1.6, 0.8));
+      default -> Optional.of(whole.dashed(0.4, 0.5));
+    };
+  }
+
+  /**
+   * The wish for a place for the number.
+   *
+   * @param home whether this is the picture that shows the foil best: only there may a number stand
+   *     where the foil is much foreshortened, or beside the picture
+   */
+  LabelPlacer.Wish wish(Frame frame, Polygon area, boolean home) {
+    Typeface face = Typeface.shipped();
+    double least = home ? LEAST_FACING_AT_HOME : LEAST_FACING;
+    List<Point> free =
+        spots.stream()
+            .filter(at -> frame.picture().facing(at) >= least)
+            .map(frame::at)
+            .filter(area::contains)
+            .toList();
+    return new LabelPlacer.Wish(
+        label,
+        face.width(label, TextSize.SMALL) + 2 * PADDING_MM,
+        face.capHeight(TextSize.SMALL) + 2 * PADDING_MM,
+        free,
+        home);
+  }
+
+  /** The number in its place. */
+  Mark number(Frame frame, LabelPlacer.Placed place) {
+    List<Part> parts = new ArrayList<>();
+    Box box = place.box();
+    if (!place.leader().isEmpty()) {
+      Point from = place.leader().get(0);
+      parts.add(
+          Part.Shape.drawn(
+              Curve.line(from, place.leader().get(1)), Pen.of(Ink.BLACK, LineWeight.FINE)));
+      parts.add(Part.Shape.filled(Curve.circle(from, DOT_MM), Ink.BLACK));
+    }
+    parts.add(Part.Shape.filled(Curve.roundedRectangle(box, CORNER_MM), style.tint()));
+    parts.add(Part.Lettering.centred(label, box.centre(), TextSize.SMALL, Ink.BLACK));
+    return new Mark(frame.id("number-" + number()), Role.NUMBER, Layer.NUMBERS, "", data(), parts);
+  }
+}

@@ -1,0 +1,166 @@
+package foilwright.sheet;
+
+import foilwright.drawing.Box;
+import foilwright.drawing.Curve;
+import foilwright.drawing.Ink;
+import foilwright.drawing.Layer;
+import foilwright.drawing.Mark;
+import foilwright.drawing.Part;
+import foilwright.drawing.Pen;
+import foilwright.drawing.Point;
+import foilwright.drawing.Polygon;
+import foilwright.drawing.Role;
+import foilwright.drawing.SurfaceLoops;
+import foilwright.drawing.TextSize;
+import foilwright.drawing.Typeface;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A picture in its place on a sheet, with room for led labels at both sides and a line of words
+ * below.
+ *
+ * @param picture what is drawn
+ * @param cell the place it has, millimetres of the sheet
+ * @param scale millimetres of the sheet for a millimetre of the head
+ * @param origin where the picture's origin lies on the sheet
+ */
+record Frame(Picture picture, Box cell, double scale, Point origin) {
+  /** Width of the strip at each side of the picture in which led labels lie. */
+  static final double STRIP_MM = 6;
+
+  /** Height of the line of words below. */
+  static final double CAPTION_MM = 5.2;
+
+  /** A picture in the middle of a cell. */
+  static Frame centred(Picture picture, Box cell, double scale) {
+    Box extent = picture.extent();
+    Point centre = extent.centre();
+    Point middle = new Point(cell.centre().x(), cell.y() + (cell.height() - CAPTION_MM) / 2);
+    return new Frame(picture, cell, scale, middle.plus(-scale * centre.x(), -scale * centre.y()));
+  }
+
+  Point at(Point headPoint) {
+    return origin.plus(scale * headPoint.x(), scale * headPoint.y());
+  }
+
+  Point at(SurfaceLoops.At point) {
+    return at(picture.at(point));
+  }
+
+  Polygon area(SurfaceLoops part) {
+    return Polygon.of(
+        picture.area(part).rings().stream()
+            .map(ring -> ring.stream().map(this::at).toList())
+            .toList());
+  }
+
+  /** What can be seen of a line, as straight pieces; empty when nothing can. */
+  Curve line(List<SurfaceLoops.At> line) {
+    Curve.Builder curve = Curve.builder();
+    for (List<Point> chain : picture.chains(line)) {
+      curve.strand(chain.stream().map(this::at).toList(), false);
+    }
+    return curve.build();
+  }
+
+  /** The box of the picture itself. */
+  Box box() {
+    Box extent = picture.extent();
+    Point corner = at(new Point(extent.x(), extent.y()));
+    return new Box(corner.x(), corner.y(), scale * extent.width(), scale * extent.height());
+  }
+
+  /** The strips for led labels, at the left and at the right. */
+  List<Box> strips() {
+    double height = cell.height() - CAPTION_MM;
+    Box box = box();
+    double left = Math.max(cell.x(), box.x() - STRIP_MM);
+    double right = Math.min(cell.right(), box.right() + STRIP_MM);
+    return List.of(
+        new Box(left, cell.y(), Math.max(0, box.x() - left), height),
+        new Box(box.right(), cell.y(), Math.max(0, right - box.right()), height));
+  }
+
+  String id(String rest) {
+    return picture.id() + "-" + rest;
+  }
+
+  /** Face, ears, neck, scalp, hairline, zone borders and part line, and the words below. */
+  List<Mark> ground(DrawnHead head) {
+    List<Mark> marks = new ArrayList<>();
+    figure(marks);
+    Polygon scalp = area(head.scalp());
+    if (!scalp.isEmpty()) {
+      marks.add(
+          Mark.plain(
+              id("scalp"),
+              Role.SCALP,
+              Layer.SCALP,
+              Part.Shape.filled(scalp.curve(), SheetInk.SCALP)));
+    }
+    addLines(marks, "zone-borders", Role.ZONE_BORDER, head.zoneBorders(), SheetInk.ZONE_BORDER);
+    addLines(marks, "hairline", Role.HAIRLINE, List.of(head.hairline()), SheetInk.HAIRLINE);
+    head.partLine()
+        .ifPresent(
+            line ->
+                addLines(marks, "part-line", Role.PART_LINE, List.of(line), SheetInk.PART_LINE));
+    words(marks);
+    return marks;
+  }
+
+  private void figure(List<Mark> marks) {
+    List<Part> outlines = new ArrayList<>();
+    List<Part> features = new ArrayList<>();
+    for (HeadFigure.Stroke stroke : picture.strokes()) {
+      Curve curve = Curve.smooth(stroke.points().stream().map(this::at).toList(), stroke.closed());
+      if (stroke.kind() == HeadFigure.Kind.FEATURE) {
+        features.add(Part.Shape.drawn(curve, SheetInk.FEATURE));
+      } else if (stroke.covers()) {
+        outlines.add(Part.Shape.of(curve, Ink.PAPER, SheetInk.OUTLINE));
+      } else {
+        outlines.add(Part.Shape.drawn(curve, SheetInk.OUTLINE));
+      }
+    }
+    if (!outlines.isEmpty()) {
+      marks.add(
+          Mark.plain(id("outline"), Role.OUTLINE, Layer.FIGURE, outlines.toArray(Part[]::new)));
+    }
+    if (!features.isEmpty()) {
+      marks.add(
+          Mark.plain(id("features"), Role.FEATURE, Layer.FIGURE, features.toArray(Part[]::new)));
+    }
+  }
+
+  private void addLines(
+      List<Mark> marks, String name, Role role, List<List<SurfaceLoops.At>> lines, Pen pen) {
+    Curve.Builder all = Curve.builder();
+    lines.forEach(line -> all.every(line(line)));
+    Curve curve = all.build();
+    if (!curve.isEmpty()) {
+      Layer layer = role == Role.ZONE_BORDER ? Layer.BACKGROUND : Layer.LINES;
+      marks.add(Mark.plain(id(name), role, layer, Part.Shape.drawn(curve, pen)));
+    }
+  }
+
+  private void words(List<Mark> marks) {
+    double base = cell.bottom() - 0.6;
+    Box box = box();
+    double centre = box.centre().x();
+    Typeface face = Typeface.shipped();
+    double width = face.width(picture.caption(), TextSize.SMALL);
+    double half = Math.max(box.width() / 2, width / 2 + 10);
+    Picture.Sides sides = picture.sides();
+    marks.add(
+        Mark.plain(
+            id("caption"),
+            Role.HEADING,
+            Layer.NOTES,
+            new Part.Lettering(
+                picture.caption(), new Point(centre - width / 2, base), TextSize.SMALL, Ink.BLACK),
+            new Part.Lettering(
+                sides.left(), new Point(centre - half, base), TextSize.SMALL, SheetInk.QUIET),
+            Part.Lettering.endingAt(
+                sides.right(), new Point(centre + half, base), TextSize.SMALL, SheetInk.QUIET)));
+  }
+}

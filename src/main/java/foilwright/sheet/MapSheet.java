@@ -1,0 +1,391 @@
+package foilwright.sheet;
+
+import foilwright.drawing.Box;
+import foilwright.drawing.Curve;
+import foilwright.drawing.Ink;
+import foilwright.drawing.LabelPlacer;
+import foilwright.drawing.Layer;
+import foilwright.drawing.LineWeight;
+import foilwright.drawing.Mark;
+import foilwright.drawing.Part;
+import foilwright.drawing.Pen;
+import foilwright.drawing.Point;
+import foilwright.drawing.Polygon;
+import foilwright.drawing.Role;
+import foilwright.drawing.Scene;
+import foilwright.drawing.SurfaceLoops;
+import foilwright.drawing.TextSize;
+import foilwright.head.Head;
+import foilwright.placement.PlacedFoil;
+import foilwright.placement.PlacedSection;
+import foilwright.placement.Placement;
+import foilwright.problem.Problem;
+import foilwright.problem.Severity;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * The map for working at the chair: the head from five sides and its unrolled scalp, every foil
+ * lying on the surface and numbered in working order, with legend, totals and cautions. A4 across.
+ *
+ * <p>Every foil's number stands in at least one picture; with more than 90 foils, or where numbers
+ * find no room, a second page shows the unrolled scalp large.
+ */
+public final class MapSheet {
+  private static final int MOST_FOILS_ON_ONE_PAGE = 90;
+  private static final double LEAST_AREA_MM2 = 0.4;
+  private static final double LABEL_GAP_MM = 0.12;
+  private static final double LEAST_FACING_OF_A_POINTER = 0.25;
+
+  private final DrawnHead head;
+  private final List<Frame> frames;
+  private final Frame large;
+
+  private MapSheet(DrawnHead head) {
+    this.head = head;
+    this.frames = SheetLayout.frames(head);
+    this.large = SheetLayout.large(head.flat());
+  }
+
+  /** A map sheet for a head, to be used for every plan on it. */
+  public static MapSheet on(Head head) {
+    return new MapSheet(DrawnHead.of(head));
+  }
+
+  /** The pages of one map; for several plans on one head, keep {@link #on}. */
+  public static List<Scene> build(Head head, Placement placement, MapNotes notes) {
+    return on(head).pages(placement, notes);
+  }
+
+  /** The pages of the map of a placement. */
+  public List<Scene> pages(Placement placement, MapNotes notes) {
+    return new Drawing(placement, notes).pages();
+  }
+
+  /** One drawing; its scratch space. */
+  private final class Drawing {
+    private final Placement placement;
+    private final MapNotes notes;
+    private final List<String> slots;
+    private final List<DrawnFoil> foils = new ArrayList<>();
+    private final List<SectionGround> grounds = new ArrayList<>();
+    private final List<Problem> pointed;
+    private final Set<Integer> numbered = new HashSet<>();
+
+    /** What lies under the foils of a section. */
+    private record SectionGround(int place, SurfaceLoops whole, SurfaceLoops untouched) {}
+
+    Drawing(Placement placement, MapNotes notes) {
+      this.placement = placement;
+      this.notes = notes;
+      slots = List.copyOf(new TreeSet<>(placement.foils().stream().map(PlacedFoil::mix).toList()));
+      for (PlacedFoil foil : placement.foils()) {
+        int slot = slots.indexOf(foil.mix());
+        String label = foil.number() + (slot > 0 ? foil.mix() : "");
+        foils.add(DrawnFoil.of(foil, head, label, slot));
+      }
+      for (int i = 0; i < placement.sections().size(); i++) {
+        PlacedSection section = placement.sections().get(i);
+        grounds.add(
+            new SectionGround(i, head.loops(section.region()), head.loops(section.untouched())));
+      }
+      pointed =
+          placement.problems().stream()
+              .filter(p -> p.place().isPresent() && p.severity() != Severity.NOTE)
+              .toList();
+    }
+
+    List<Scene> pages() {
+      Map<DrawnFoil, Frame> homes = new HashMap<>();
+      Map<Frame, Map<DrawnFoil, Polygon>> seen = new HashMap<>();
+      for (Frame frame : frames) {
+        Map<DrawnFoil, Polygon> areas = new TreeMap<>(Comparator.comparing(DrawnFoil::number));
+        for (DrawnFoil foil : foils) {
+          Polygon area = frame.area(foil.border());
+          if (area.area() >= LEAST_AREA_MM2) {
+            areas.put(foil, area);
+          }
+        }
+        seen.put(frame, areas);
+      }
+      for (DrawnFoil foil : foils) {
+        frames.stream()
+            .filter(f -> f.picture() instanceof SideView && seen.get(f).containsKey(foil))
+            .max(Comparator.comparingDouble(f -> seen.get(f).get(foil).area()))
+            .ifPresent(f -> homes.put(foil, f));
+      }
+      List<Mark> first = new ArrayList<>();
+      List<Box> taken = new ArrayList<>();
+      for (Frame frame : frames) {
+        first.addAll(draw(frame, seen.get(frame), homes, taken));
+      }
+      boolean more =
+          foils.size() > MOST_FOILS_ON_ONE_PAGE
+              || foils.stream().anyMatch(f -> !numbered.contains(f.number()));
+      List<Mark> second = new ArrayList<>();
+      TextFlow flow = words();
+      if (more || flow.pages() > 1) {
+        if (flow.pages() == 1) {
+          flow.nextPage();
+        }
+        sections(flow);
+        Map<DrawnFoil, Polygon> areas = new TreeMap<>(Comparator.comparing(DrawnFoil::number));
+        foils.forEach(foil -> areas.put(foil, large.area(foil.border())));
+        second.addAll(draw(large, areas, homes, new ArrayList<>()));
+      }
+      List<List<Mark>> pages = new ArrayList<>();
+      pages.add(first);
+      if (!second.isEmpty()) {
+        pages.add(second);
+      }
+      while (pages.size() < flow.pages()) {
+        pages.add(new ArrayList<>());
+      }
+      flow.placed().forEach(p -> pages.get(p.page()).add(p.mark()));
+      first.add(SheetLayout.scaleBox());
+      List<Scene> scenes = new ArrayList<>();
+      for (int i = 0; i < pages.size(); i++) {
+        pages.get(i).addAll(titles(i, pages.size()));
+        pages.get(i).addAll(signs());
+        scenes.add(scene(i, pages.size(), pages.get(i)));
+      }
+      return List.copyOf(scenes);
+    }
+
+    private Scene scene(int page, int of, List<Mark> marks) {
+      String suffix = page == 0 ? "" : "-" + (page + 1);
+      String title = "Map: " + notes.title() + (of > 1 ? ", page " + (page + 1) : "");
+      String description =
+          foils.size()
+              + " foils in "
+              + placement.sections().size()
+              + " sections, numbered in working order, "
+              + (page == 0
+                  ? "on the head from the front, back, left, right and top and on the unrolled"
+                      + " scalp."
+                  : "on the unrolled scalp.");
+      return new Scene(
+          "map" + suffix, title, description, SheetLayout.WIDTH_MM, SheetLayout.HEIGHT_MM, marks);
+    }
+
+    private List<Mark> titles(int page, int of) {
+      String pageWords = of > 1 ? "page " + (page + 1) + " of " + of : "";
+      String join = notes.subtitle().isBlank() || pageWords.isEmpty() ? "" : " \u2013 ";
+      return SheetLayout.titles(notes.title(), notes.subtitle() + join + pageWords);
+    }
+
+    private List<Mark> draw(
+        Frame frame, Map<DrawnFoil, Polygon> areas, Map<DrawnFoil, Frame> homes, List<Box> taken) {
+      List<Mark> marks = new ArrayList<>(frame.ground(head));
+      addGrounds(frame, marks);
+      addPointers(frame, marks, taken);
+      List<DrawnFoil> wanted = new ArrayList<>();
+      areas.forEach(
+          (foil, area) -> {
+            marks.add(foil.mark(frame, area));
+            wanted.add(foil);
+          });
+      boolean flat = !(frame.picture() instanceof SideView);
+      wanted.sort(
+          Comparator.comparing((DrawnFoil f) -> flat || frame.equals(homes.get(f)) ? 0 : 1)
+              .thenComparing(DrawnFoil::number));
+      Map<String, DrawnFoil> byLabel = new HashMap<>();
+      List<LabelPlacer.Wish> wishes = new ArrayList<>();
+      for (DrawnFoil foil : wanted) {
+        byLabel.put(foil.label(), foil);
+        boolean mayLead = flat || frame.equals(homes.get(foil));
+        wishes.add(foil.wish(frame, areas.get(foil), mayLead));
+      }
+      LabelPlacer.Result result = LabelPlacer.place(wishes, frame.strips(), taken, LABEL_GAP_MM);
+      for (LabelPlacer.Placed placed : result.placed()) {
+        DrawnFoil foil = byLabel.get(placed.name());
+        taken.add(placed.box());
+        numbered.add(foil.number());
+        marks.add(foil.number(frame, placed));
+      }
+      return marks;
+    }
+
+    private void addGrounds(Frame frame, List<Mark> marks) {
+      for (SectionGround ground : grounds) {
+        Polygon whole = frame.area(ground.whole());
+        if (whole.isEmpty()) {
+          continue;
+        }
+        PlacedSection section = placement.sections().get(ground.place());
+        List<Part> parts = new ArrayList<>();
+        parts.add(Part.Shape.filled(whole.curve(), SheetInk.BACKGROUND));
+        Polygon untouched = frame.area(ground.untouched());
+        if (!untouched.isEmpty()) {
+          parts.add(Part.Shape.filled(untouched.curve(), SheetInk.UNTOUCHED));
+        }
+        marks.add(
+            new Mark(
+                frame.id("background-" + (ground.place() + 1)),
+                Role.BACKGROUND,
+                Layer.SCALP,
+                "Background of " + section.name(),
+                Map.of("section", section.name()),
+                parts));
+      }
+    }
+
+    private void addPointers(Frame frame, List<Mark> marks, List<Box> obstacles) {
+      for (int i = 0; i < pointed.size(); i++) {
+        SurfaceLoops.At at = head.at(pointed.get(i).place().orElseThrow());
+        if (frame.picture().facing(at) < LEAST_FACING_OF_A_POINTER) {
+          continue;
+        }
+        Point tip = frame.at(at);
+        List<Part> parts = pointer(tip, letter(i));
+        obstacles.add(Pointer.box(tip));
+        marks.add(
+            new Mark(
+                frame.id("problem-" + (i + 1)),
+                Role.PROBLEM,
+                Layer.NOTES,
+                "To look at, " + letter(i) + ": " + pointed.get(i).message(),
+                Map.of("code", pointed.get(i).code()),
+                parts));
+      }
+    }
+
+    private List<Part> pointer(Point tip, String letter) {
+      return Pointer.parts(tip, letter);
+    }
+
+    private String letter(int i) {
+      return i < 26 ? Character.toString('a' + i) : Integer.toString(i + 1);
+    }
+
+    private TextFlow words() {
+      TextFlow flow = SheetLayout.words();
+      flow.heading("Totals");
+      notes.totals().forEach(total -> flow.figure(total.label(), total.value()));
+      sections(flow);
+      flow.heading("Before you start");
+      notes.cautions().forEach(flow::paragraph);
+      if (!pointed.isEmpty()) {
+        flow.heading("Look at these first");
+        for (int i = 0; i < pointed.size(); i++) {
+          flow.paragraph(letter(i) + "  " + pointed.get(i).message());
+        }
+      }
+      return flow;
+    }
+
+    private void sections(TextFlow flow) {
+      flow.heading("Sections, in working order");
+      Map<Integer, String> names = new LinkedHashMap<>();
+      placement.sections().stream()
+          .sorted(Comparator.comparingInt(Drawing::firstNumber))
+          .forEach(
+              section ->
+                  names.merge(
+                      section.index(), section.name(), (a, b) -> a.equals(b) ? a : a + ", " + b));
+      names.forEach(
+          (index, name) ->
+              flow.legend(box -> sample(SectionStyle.of(index), box), name + ": " + range(index)));
+      if (slots.size() > 1) {
+        for (int slot = 0; slot < slots.size(); slot++) {
+          int place = slot;
+          flow.legend(
+              box -> mixSample(box, place),
+              "mix " + slots.get(slot) + (slot > 0 ? ", letter by the number" : ""));
+        }
+      }
+    }
+
+    private static int firstNumber(PlacedSection section) {
+      return section.foils().stream().mapToInt(PlacedFoil::number).min().orElse(Integer.MAX_VALUE);
+    }
+
+    private List<Mark> signs() {
+      List<SheetLayout.Sign> signs = new ArrayList<>();
+      signs.add(SheetLayout.Sign.filled(SheetInk.BACKGROUND, "background"));
+      signs.add(SheetLayout.Sign.filled(SheetInk.UNTOUCHED, "section, not reached"));
+      signs.add(SheetLayout.Sign.filled(SheetInk.SCALP, "not in a section"));
+      signs.add(SheetLayout.Sign.line(SheetInk.ZONE_BORDER, "zone border"));
+      if (head.partLine().isPresent()) {
+        signs.add(SheetLayout.Sign.line(SheetInk.PART_LINE, "part line"));
+      }
+      return SheetLayout.signs(signs, SheetLayout.unrolledNote(head));
+    }
+
+    private String range(int index) {
+      List<Integer> numbers =
+          placement.foils().stream()
+              .filter(f -> f.sectionIndex() == index)
+              .map(PlacedFoil::number)
+              .sorted()
+              .toList();
+      if (numbers.isEmpty()) {
+        return "no foil";
+      }
+      StringBuilder text = new StringBuilder();
+      int from = numbers.get(0);
+      for (int i = 0; i < numbers.size(); i++) {
+        boolean ends = i + 1 == numbers.size() || numbers.get(i + 1) != numbers.get(i) + 1;
+        if (ends) {
+          text.append(text.isEmpty() ? "" : ", ").append(from);
+          if (numbers.get(i) > from) {
+            text.append('\u2013').append(numbers.get(i));
+          }
+          from = i + 1 < numbers.size() ? numbers.get(i + 1) : from;
+        }
+      }
+      return text.toString();
+    }
+
+    private List<Part> sample(SectionStyle style, Box box) {
+      List<Point> ring =
+          List.of(
+              new Point(box.x(), box.y()),
+              new Point(box.right(), box.y()),
+              new Point(box.right(), box.bottom()),
+              new Point(box.x(), box.bottom()));
+      return style.parts(Polygon.of(List.of(ring)));
+    }
+
+    private List<Part> mixSample(Box box, int slot) {
+      List<Part> parts = new ArrayList<>();
+      parts.add(Part.Shape.drawn(Curve.rectangle(box), Pen.of(Ink.BLACK, LineWeight.FINE)));
+      DrawnFoil.core(slot)
+          .ifPresent(pen -> parts.add(Part.Shape.drawn(SheetLayout.Sign.acrossOf(box), pen)));
+      return parts;
+    }
+  }
+
+  /** A pin that points at a place, with a letter. */
+  private static final class Pointer {
+    private static final double SIZE_MM = 4;
+    private static final double TIP_MM = 1.6;
+
+    static Box box(Point tip) {
+      return new Box(tip.x() - SIZE_MM / 2, tip.y() - TIP_MM - SIZE_MM, SIZE_MM, SIZE_MM + TIP_MM);
+    }
+
+    static List<Part> parts(Point tip, String letter) {
+      double half = SIZE_MM / 2;
+      Curve pin =
+          Curve.polygon(
+              List.of(
+                  tip,
+                  tip.plus(-half, -TIP_MM),
+                  tip.plus(-half, -TIP_MM - SIZE_MM),
+                  tip.plus(half, -TIP_MM - SIZE_MM),
+                  tip.plus(half, -TIP_MM)));
+      return List.of(
+          Part.Shape.of(pin, Ink.PAPER, Pen.of(Ink.BLACK, LineWeight.STRONG)),
+          Part.Lettering.centred(letter, tip.plus(0, -TIP_MM - half), TextSize.SMALL, Ink.BLACK));
+    }
+  }
+}

@@ -1,0 +1,194 @@
+package foilwright.sheet;
+
+import foilwright.drawing.Box;
+import foilwright.drawing.Ink;
+import foilwright.drawing.Layer;
+import foilwright.drawing.Mark;
+import foilwright.drawing.Part;
+import foilwright.drawing.Point;
+import foilwright.drawing.Role;
+import foilwright.drawing.TextSize;
+import foilwright.drawing.Typeface;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+/**
+ * Sets headings, figures, legend lines and paragraphs one below another in a column, and goes on in
+ * the column of the next page when one is full.
+ */
+final class TextFlow {
+  static final double LINE_MM = 4.2;
+  private static final double HEADING_MM = 5.6;
+  private static final double BEFORE_HEADING_MM = 2.6;
+  static final double SWATCH_MM = 8.5;
+
+  /** Words set on a page. */
+  record Placed(int page, Mark mark) {}
+
+  private final Box column;
+  private final double firstBottom;
+  private final List<Placed> placed = new ArrayList<>();
+  private int page;
+  private double y;
+  private int count;
+
+  /**
+   * @param column the same on every page
+   * @param firstBottom where the column of the first page ends
+   */
+  TextFlow(Box column, double firstBottom) {
+    this.column = column;
+    this.firstBottom = firstBottom;
+    this.y = column.y();
+  }
+
+  List<Placed> placed() {
+    return placed;
+  }
+
+  /** Number of pages used so far. */
+  int pages() {
+    return page + 1;
+  }
+
+  /** Goes on in the column of the next page. */
+  void nextPage() {
+    page++;
+    y = column.y();
+  }
+
+  private double bottom() {
+    return page == 0 ? firstBottom : column.bottom();
+  }
+
+  private boolean atTop() {
+    return y == column.y();
+  }
+
+  private void makeRoom(double height) {
+    if (y + height > bottom() && !atTop()) {
+      nextPage();
+    }
+  }
+
+  private void add(Role role, String title, List<Part> parts) {
+    count++;
+    placed.add(
+        new Placed(page, new Mark("note-" + count, role, Layer.NOTES, title, Map.of(), parts)));
+  }
+
+  void heading(String text) {
+    makeRoom(BEFORE_HEADING_MM + HEADING_MM + 2 * LINE_MM);
+    if (!atTop()) {
+      y += BEFORE_HEADING_MM;
+    }
+    y += HEADING_MM;
+    add(
+        Role.HEADING,
+        "",
+        List.of(
+            new Part.Lettering(text, new Point(column.x(), y - 1.5), TextSize.HEADING, Ink.BLACK)));
+  }
+
+  /** A label at the left and a value at the right, on two lines when they do not fit on one. */
+  void figure(String label, String value) {
+    Typeface face = Typeface.shipped();
+    double free = column.width() - face.width(label, TextSize.SMALL) - 2;
+    boolean oneLine = face.width(value, TextSize.SMALL) <= free;
+    makeRoom(oneLine ? LINE_MM : 2 * LINE_MM);
+    y += LINE_MM;
+    List<Part> parts = new ArrayList<>();
+    parts.add(new Part.Lettering(label, base(column.x()), TextSize.SMALL, SheetInk.QUIET));
+    if (!oneLine) {
+      y += LINE_MM;
+    }
+    parts.add(Part.Lettering.endingAt(value, base(column.right()), TextSize.SMALL, Ink.BLACK));
+    add(Role.NOTE, "", parts);
+  }
+
+  private Point base(double x) {
+    return new Point(x, y - 1.1);
+  }
+
+  /** A paragraph, as wide as the column. */
+  void paragraph(String text) {
+    lines(wrapped(text, column.width()), column.x(), Role.NOTE);
+    y += 0.9;
+  }
+
+  private void lines(List<String> lines, double x, Role role) {
+    makeRoom(Math.min(3, lines.size()) * LINE_MM);
+    List<Part> parts = new ArrayList<>();
+    for (String line : lines) {
+      if (y + LINE_MM > bottom() && !parts.isEmpty()) {
+        add(role, "", parts);
+        parts = new ArrayList<>();
+        makeRoom(LINE_MM);
+      }
+      y += LINE_MM;
+      parts.add(new Part.Lettering(line, base(x), TextSize.SMALL, Ink.BLACK));
+    }
+    add(role, "", parts);
+  }
+
+  /**
+   * A sample and what it means.
+   *
+   * @param sample makes the sample in a box
+   */
+  void legend(Function<Box, List<Part>> sample, String text) {
+    List<String> lines = wrapped(text, column.width() - SWATCH_MM - 1.8);
+    makeRoom(lines.size() * LINE_MM);
+    Box box = new Box(column.x(), y + 0.7, SWATCH_MM, LINE_MM - 1.2);
+    List<Part> parts = new ArrayList<>(sample.apply(box));
+    for (String line : lines) {
+      y += LINE_MM;
+      parts.add(
+          new Part.Lettering(line, base(column.x() + SWATCH_MM + 1.8), TextSize.SMALL, Ink.BLACK));
+    }
+    add(Role.LEGEND, "", parts);
+  }
+
+  /** Lines of at most a width; a single word that is wider is cut. */
+  static List<String> wrapped(String text, double width) {
+    Typeface face = Typeface.shipped();
+    List<String> lines = new ArrayList<>();
+    String line = "";
+    for (String word : text.trim().split("\\s+", -1)) {
+      String longer = line.isEmpty() ? word : line + " " + word;
+      if (face.width(longer, TextSize.SMALL) <= width) {
+        line = longer;
+        continue;
+      }
+      if (!line.isEmpty()) {
+        lines.add(line);
+      }
+      line = word;
+      while (face.width(line, TextSize.SMALL) > width) {
+        int fits = line.length() - 1;
+        while (fits > 1 && face.width(line.substring(0, fits), TextSize.SMALL) > width) {
+          fits--;
+        }
+        lines.add(line.substring(0, fits));
+        line = line.substring(fits);
+      }
+    }
+    lines.add(line);
+    return lines;
+  }
+
+  /** A text cut to a width, with an ellipsis where something is missing. */
+  static String fitted(String text, TextSize size, double width) {
+    Typeface face = Typeface.shipped();
+    if (face.width(text, size) <= width) {
+      return text;
+    }
+    int end = text.length();
+    while (end > 0 && face.width(text.substring(0, end).trim() + "\u2026", size) > width) {
+      end--;
+    }
+    return text.substring(0, end).trim() + "\u2026";
+  }
+}
