@@ -1,0 +1,144 @@
+package foilwright.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import foilwright.drawing.Box;
+import foilwright.drawing.Mark;
+import foilwright.drawing.Part;
+import foilwright.drawing.Role;
+import foilwright.drawing.Scene;
+import foilwright.drawing.Typeface;
+import foilwright.head.HairlineSettings;
+import foilwright.head.Head;
+import foilwright.head.HeadKind;
+import foilwright.head.HeadSettings;
+import foilwright.head.PartSetting;
+import foilwright.head.TapeMeasurements;
+import foilwright.placement.PlacedFoil;
+import foilwright.placement.Placement;
+import foilwright.units.Length;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+
+/** Every shipped pattern on usual, tiny and huge heads. */
+class MapSheetLibraryTest {
+  private static Map<String, Head> heads() {
+    Map<String, Head> heads = new LinkedHashMap<>();
+    heads.put("woman", SampleMaps.head(HeadKind.WOMAN));
+    heads.put("tiny", round(HeadKind.CHILD, 440));
+    heads.put("huge", round(HeadKind.MAN, 680));
+    return heads;
+  }
+
+  private static Head round(HeadKind kind, double millimetres) {
+    return Head.fit(
+            kind,
+            TapeMeasurements.NONE.withAround(Length.ofMillimetres(millimetres)),
+            HairlineSettings.USUAL,
+            PartSetting.NONE,
+            HeadSettings.USUAL)
+        .head()
+        .orElseThrow();
+  }
+
+  @TestFactory
+  Stream<DynamicTest> everyMapIsLegible() {
+    List<DynamicTest> tests = new ArrayList<>();
+    heads()
+        .forEach(
+            (name, head) -> {
+              MapSheet sheet = MapSheet.on(head);
+              for (Path pattern : SampleMaps.patterns()) {
+                tests.add(
+                    DynamicTest.dynamicTest(
+                        pattern.getFileName() + " on " + name,
+                        () -> {
+                          Placement placement = SampleMaps.place(pattern, head);
+                          check(placement, sheet.pages(placement, SampleMaps.notes(placement)));
+                        }));
+              }
+            });
+    return tests.stream();
+  }
+
+  private static void check(Placement placement, List<Scene> pages) {
+    assertTrue(placement.foils().size() > 0, "some foils");
+    assertEquals(
+        placement.foils().stream().map(PlacedFoil::number).collect(Collectors.toSet()),
+        numbers(pages),
+        "every foil has its number in at least one picture");
+    assertTrue(placement.foils().size() <= 90 || pages.size() > 1, "a second page for many foils");
+    for (Scene page : pages) {
+      labelsAreClear(page);
+      everythingIsOnThePaper(page);
+    }
+    cautionsAreOnTheFirstPage(pages.get(0));
+  }
+
+  private static Set<Integer> numbers(List<Scene> pages) {
+    return pages.stream()
+        .flatMap(page -> page.marks().stream())
+        .filter(m -> m.role() == Role.NUMBER)
+        .map(m -> Integer.valueOf(m.data().get("number")))
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  /** No number or pointer over another, nor over any words. */
+  private static void labelsAreClear(Scene page) {
+    Map<String, Box> boxes = new LinkedHashMap<>();
+    for (Mark mark : page.marks()) {
+      if (mark.role() == Role.PROBLEM) {
+        boxes.put(mark.id(), mark.bounds());
+        continue;
+      }
+      int line = 0;
+      for (Part part : mark.parts()) {
+        if (part instanceof Part.Lettering) {
+          boxes.put(mark.id() + " line " + ++line, part.bounds());
+        }
+      }
+    }
+    List<String> ids = List.copyOf(boxes.keySet());
+    for (int i = 0; i < ids.size(); i++) {
+      for (int j = i + 1; j < ids.size(); j++) {
+        assertFalse(
+            boxes.get(ids.get(i)).overlaps(boxes.get(ids.get(j))),
+            ids.get(i) + " over " + ids.get(j));
+      }
+    }
+  }
+
+  private static void everythingIsOnThePaper(Scene page) {
+    for (Mark mark : page.marks()) {
+      assertTrue(page.paper().grown(-5).contains(mark.bounds()), mark.id() + mark.bounds());
+      for (Part part : mark.parts()) {
+        if (part instanceof Part.Lettering lettering) {
+          double capitals = Typeface.shipped().capHeight(lettering.size());
+          assertTrue(capitals >= 2.2, mark.id());
+        }
+      }
+    }
+  }
+
+  private static void cautionsAreOnTheFirstPage(Scene first) {
+    String words =
+        first.marks().stream()
+            .filter(m -> m.role() == Role.NOTE)
+            .flatMap(m -> m.parts().stream())
+            .filter(Part.Lettering.class::isInstance)
+            .map(p -> ((Part.Lettering) p).text())
+            .collect(Collectors.joining(" "));
+    assertTrue(words.contains("rinse at once."), words);
+  }
+}

@@ -1,0 +1,143 @@
+package foilwright.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import foilwright.drawing.Scene;
+import foilwright.drawing.png.PngWriter;
+import foilwright.drawing.svg.SvgLetters;
+import foilwright.drawing.svg.SvgWriter;
+import foilwright.head.HeadKind;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * One map in three independent renderers. Pictures are compared as blocks of half a millimetre,
+ * where differences of anti-aliasing and of hinting average out.
+ */
+class RendererAgreementTest {
+  private static final int PIXELS_PER_MM = 8;
+  private static final int BLOCKS_PER_MM = 2;
+
+  /** Largest mean difference, and share of blocks that differ by more than a quarter. */
+  private static final double MEAN = 0.004;
+
+  private static final double FAR_APART = 2e-5;
+
+  @TempDir private Path folder;
+
+  private static Scene page() {
+    return SampleMaps.pages("diagonals-back", HeadKind.WOMAN).get(0);
+  }
+
+  private static BufferedImage batik(Scene page, SvgLetters letters) throws IOException {
+    byte[] png = PngWriter.write(SvgWriter.write(page, letters), PIXELS_PER_MM);
+    return ImageIO.read(new ByteArrayInputStream(png));
+  }
+
+  @Test
+  void batikSetsTextAsItsShapes() throws IOException {
+    Scene page = page();
+    assertAgree(batik(page, SvgLetters.OUTLINED), batik(page, SvgLetters.EMBEDDED));
+  }
+
+  @Test
+  void librsvgAgrees() throws Exception {
+    Scene page = page();
+    Path svg =
+        Files.writeString(folder.resolve("page.svg"), SvgWriter.write(page, SvgLetters.OUTLINED));
+    Path png = folder.resolve("page.png");
+    String dpi = Double.toString(PIXELS_PER_MM * 25.4);
+    run("rsvg-convert", "-d", dpi, "-p", dpi, "-b", "white", "-o", png.toString(), svg.toString());
+    assertAgree(batik(page, SvgLetters.OUTLINED), ImageIO.read(png.toFile()));
+  }
+
+  @Test
+  void chromiumAgrees() throws Exception {
+    Scene page = page();
+    Path html = folder.resolve("page.html");
+    int width = (int) (page.widthMm() * PIXELS_PER_MM);
+    int height = (int) (page.heightMm() * PIXELS_PER_MM);
+    Files.writeString(
+        html,
+        "<!doctype html><meta charset=utf-8><style>body{margin:0}svg{display:block;width:"
+            + width
+            + "px;height:"
+            + height
+            + "px}</style>"
+            + SvgWriter.write(page, SvgLetters.EMBEDDED));
+    Path png = folder.resolve("page.png");
+    run(
+        "chromium",
+        "--headless",
+        "--no-sandbox",
+        "--disable-gpu",
+        "--hide-scrollbars",
+        "--force-device-scale-factor=1",
+        "--user-data-dir=" + folder.resolve("profile"),
+        "--window-size=" + width + "," + height,
+        "--screenshot=" + png,
+        html.toUri().toString());
+    assertAgree(batik(page, SvgLetters.OUTLINED), ImageIO.read(png.toFile()));
+  }
+
+  private static void run(String... command) throws Exception {
+    assumeTrue(
+        Stream.of(System.getenv("PATH").split(File.pathSeparator, -1))
+            .anyMatch(place -> Files.isExecutable(Path.of(place, command[0]))),
+        command[0] + " is not installed");
+    Process process =
+        new ProcessBuilder(List.of(command))
+            .redirectErrorStream(true)
+            .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+            .start();
+    assertTrue(process.waitFor(60, TimeUnit.SECONDS), command[0] + " did not end");
+    assertEquals(0, process.exitValue(), command[0]);
+  }
+
+  private static void assertAgree(BufferedImage one, BufferedImage other) {
+    assertEquals(one.getWidth(), other.getWidth(), 2);
+    assertEquals(one.getHeight(), other.getHeight(), 2);
+    int columns = one.getWidth() * BLOCKS_PER_MM / PIXELS_PER_MM;
+    int rows = one.getHeight() * BLOCKS_PER_MM / PIXELS_PER_MM;
+    double sum = 0;
+    int far = 0;
+    for (int c = 0; c < columns - 1; c++) {
+      for (int r = 0; r < rows - 1; r++) {
+        double difference = 0;
+        for (int shift : new int[] {0, 8, 16}) {
+          difference =
+              Math.max(difference, Math.abs(block(one, c, r, shift) - block(other, c, r, shift)));
+        }
+        sum += difference;
+        far += difference > 0.25 ? 1 : 0;
+      }
+    }
+    double mean = sum / (columns * rows);
+    double share = (double) far / (columns * rows);
+    assertTrue(mean <= MEAN, "mean difference " + mean);
+    assertTrue(share <= FAR_APART, "share of blocks far apart " + share);
+  }
+
+  private static double block(BufferedImage image, int column, int row, int shift) {
+    int size = PIXELS_PER_MM / BLOCKS_PER_MM;
+    double sum = 0;
+    for (int x = column * size; x < (column + 1) * size; x++) {
+      for (int y = row * size; y < (row + 1) * size; y++) {
+        sum += image.getRGB(x, y) >> shift & 0xff;
+      }
+    }
+    return sum / (size * size * 255);
+  }
+}

@@ -1,0 +1,43 @@
+package foilwright.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import foilwright.drawing.Scene;
+import foilwright.drawing.svg.SvgLetters;
+import foilwright.drawing.svg.SvgWriter;
+import foilwright.head.HeadKind;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Whole sheets as text. When a sheet is meant to change, look at it, then rewrite the files with
+ * {@code mvn test -Dtest=SheetGoldenTest -Dgolden.rewrite=true}.
+ */
+class SheetGoldenTest {
+  private static final Path GOLDEN = Path.of("src/test/resources/golden");
+
+  private static void assertGolden(String name, Scene scene) throws IOException {
+    // One mark a line, so that a difference can be read.
+    String svg = SvgWriter.write(scene, SvgLetters.LINKED).replace("<g id=", "\n<g id=") + "\n";
+    Path file = GOLDEN.resolve(name + ".svg");
+    if (Boolean.getBoolean("golden.rewrite")) {
+      Files.createDirectories(GOLDEN);
+      Files.writeString(file, svg);
+    }
+    assertEquals(Files.readString(file), svg, name);
+  }
+
+  @Test
+  void mapOfAFringeVeil() throws IOException {
+    assertGolden("map-fringe-veil", SampleMaps.pages("fringe-veil", HeadKind.WOMAN).get(0));
+  }
+
+  @Test
+  void headOfATrainingHead() throws IOException {
+    assertGolden(
+        "head-training-head",
+        HeadSheet.build(SampleMaps.head(HeadKind.TRAINING_HEAD), "Training head", "part left"));
+  }
+}
