@@ -2,10 +2,12 @@ package foilwright.placement;
 
 import foilwright.geometry.Polyline;
 import foilwright.geometry.Vector3;
+import foilwright.geometry.surface.DirectionField;
 import foilwright.geometry.surface.Isolines;
 import foilwright.geometry.surface.LinearValues;
 import foilwright.geometry.surface.Region;
 import foilwright.geometry.surface.ScalarField;
+import foilwright.head.Head;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -25,6 +27,18 @@ abstract class Family {
 
   /** The parting at an arc; {@code last} is the arc of the parting before it. */
   abstract Cut cut(double last, double arc);
+
+  /**
+   * Surface distance in mm between the partings at two arcs, near a point: the difference of the
+   * field over its slope along the surface there. First order: within 1 % for 20 mm on a head.
+   */
+  abstract double gapAt(Head head, Vector3 point, double from, double to);
+
+  /** Length of the part of a direction that lies along the surface at a point. */
+  static double alongSurface(Head head, Vector3 direction, Vector3 point) {
+    Vector3 normal = head.form().normal(point);
+    return direction.minus(normal.times(direction.dot(normal))).norm();
+  }
 
   /**
    * The bands of a region before the first of ascending arcs, between each two and after the last.
@@ -134,6 +148,11 @@ abstract class Family {
     double level(double arc) {
       return guide.at(arc).dot(normal);
     }
+
+    @Override
+    double gapAt(Head head, Vector3 point, double from, double to) {
+      return (level(to) - level(from)) / alongSurface(head, normal, point);
+    }
   }
 
   /** Lines of equal surface distance from a boundary; the arc is that distance. */
@@ -176,6 +195,11 @@ abstract class Family {
     @Override
     double level(double arc) {
       return arc;
+    }
+
+    @Override
+    double gapAt(Head head, Vector3 point, double from, double to) {
+      return to - from;
     }
   }
 
@@ -241,6 +265,12 @@ abstract class Family {
       }
       double s = (arc - guide.arcAt(i - 1)) / (guide.arcAt(i) - guide.arcAt(i - 1));
       return values[i - 1] + s * (values[i] - values[i - 1]);
+    }
+
+    @Override
+    double gapAt(Head head, Vector3 point, double from, double to) {
+      int t = head.nearestOnScalp(point).triangle();
+      return (level(to) - level(from)) / DirectionField.gradientIn(head.mesh(), scalar, t).norm();
     }
   }
 
@@ -328,6 +358,19 @@ abstract class Family {
     }
 
     @Override
+    double gapAt(Head head, Vector3 point, double from, double to) {
+      Vector3 axis = zero.cross(quarter);
+      Vector3 out = point.minus(centre);
+      out = out.minus(axis.times(out.dot(axis)));
+      double distance = out.norm();
+      if (distance < 1e-9) {
+        return 0;
+      }
+      Vector3 turning = axis.cross(out).times(1 / distance);
+      return (to - from) / radius * distance / alongSurface(head, turning, point);
+    }
+
+    @Override
     Cut cut(double last, double arc) {
       return new Cut.Turn(ahead(last), ahead(arc), along(out(arc)));
     }
@@ -365,6 +408,11 @@ abstract class Family {
     @Override
     Cut cut(double last, double arc) {
       return new Cut.Teeth(plain.cut(last, arc), along, reach, period);
+    }
+
+    @Override
+    double gapAt(Head head, Vector3 point, double from, double to) {
+      return plain.gapAt(head, point, from, to);
     }
 
     @Override

@@ -504,21 +504,16 @@ public final class Placer {
               drafts.size() + 1,
               part.region(),
               part.middle(),
-              backgroundBefore(half, piece, part.middle())));
+              backgroundBefore(piece, part.middle())));
     }
     return none ? 1 : 0;
   }
 
-  private double backgroundBefore(Half half, Piece piece, Polyline middle) {
-    int row = piece.strip().row();
-    if (row == 0) {
-      double offset = mm(half.section.fill().offset());
-      return half.section.fill().remainder() == Remainder.BALANCE
-          ? offset + Math.max(0, piece.arm().leftMm())
-          : offset;
-    }
-    Vector3 here = nearest(piece.strip().first(), middle.at(middle.length() / 2));
-    return gap(here, nearest(piece.arm().strips().get(row - 1).last(), here));
+  /** At the middle of the foil's first edge; never less than nothing. */
+  private static double backgroundBefore(Piece piece, Polyline middle) {
+    Vector3 centre = middle.at(middle.length() / 2);
+    Vector3 edge = nearest(piece.strip().first(), centre);
+    return Math.max(0, piece.strip().backgroundAt().applyAsDouble(edge));
   }
 
   private static Vector3 nearest(List<Polyline> lines, Vector3 p) {
@@ -532,14 +527,6 @@ public final class Placer {
       }
     }
     return best;
-  }
-
-  /** Surface distance of two near points: the chord, bent by the angle between the normals. */
-  private double gap(Vector3 a, Vector3 b) {
-    double chord = a.distance(b);
-    double cos = head.form().normal(a).dot(head.form().normal(b));
-    double half = Math.acos(Math.min(1, Math.max(-1, cos))) / 2;
-    return half < 1e-6 ? chord : chord * half / Math.sin(half);
   }
 
   // ---- working order
@@ -626,8 +613,8 @@ public final class Placer {
         slope.angle(),
         slope.lowerEnd(),
         Length.ofMillimetres(middle.length()),
-        thickness(draft.strip(), middle.first()),
-        thickness(draft.strip(), middle.last()),
+        Length.ofMillimetres(draft.strip().thicknessAt().applyAsDouble(middle.first())),
+        Length.ofMillimetres(draft.strip().thicknessAt().applyAsDouble(middle.last())),
         Length.ofMillimetres(draft.backgroundMm()),
         Area.ofSquareMillimetres(draft.region().area()),
         share,
@@ -654,11 +641,6 @@ public final class Placer {
     }
     double x = middle.at(middle.length() / 2).x();
     return Math.abs(x) < 1e-6 ? Side.MIDDLE : x < 0 ? Side.LEFT : Side.RIGHT;
-  }
-
-  private Length thickness(Strip strip, Vector3 at) {
-    return Length.ofMillimetres(
-        gap(at, nearest(strip.first(), at)) + gap(at, nearest(strip.last(), at)));
   }
 
   /** The stretch of an edge that runs beside a foil. */

@@ -38,6 +38,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Lays the partings of one section on its region: chooses the viewing frame and the guide line,
@@ -796,6 +797,8 @@ final class SectionLayout {
               centres.get(i),
               lines.get(2 * i + 1),
               edges[2 * i + 1] - edges[2 * i],
+              gap(family, edges[2 * i], edges[2 * i + 1]),
+              i == 0 ? p -> spans.get(0).from() : gap(family, edges[2 * i - 1], edges[2 * i]),
               rising,
               family.guidePoint(edges[2 * i]),
               family.guidePoint(edges[2 * i + 1])));
@@ -810,6 +813,10 @@ final class SectionLayout {
                 ? List.of(bands.get(0))
                 : List.of(bands.get(0), bands.get(bands.size() - 1)));
     return new Strip.Arm(strips, backgrounds, untouched, spacing.left(), spacing.most());
+  }
+
+  private ToDoubleFunction<Vector3> gap(Family family, double from, double to) {
+    return p -> family.gapAt(head, p, from, to);
   }
 
   private void reportFit(List<Strip.Arm> arms) {

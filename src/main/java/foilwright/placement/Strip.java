@@ -5,6 +5,7 @@ import foilwright.geometry.Vector3;
 import foilwright.geometry.surface.Region;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 
 /**
  * One slice of one arm of a section, before it is divided into foils.
@@ -15,6 +16,9 @@ import java.util.OptionalDouble;
  * @param middle the line half way through it, without teeth
  * @param last its other edge
  * @param thicknessMm along the guide line
+ * @param thicknessAt along the surface at a point of the scalp, mm
+ * @param backgroundAt what lies between the strip before and this one at a point of the scalp, mm;
+ *     for a first strip the offset from the edge of the section
  * @param rising how a straight parting rises to the viewer's right, radians
  * @param firstPoint where its first edge crosses the guide line
  * @param lastPoint where its last edge crosses the guide line
@@ -26,6 +30,8 @@ record Strip(
     List<Polyline> middle,
     List<Polyline> last,
     double thicknessMm,
+    ToDoubleFunction<Vector3> thicknessAt,
+    ToDoubleFunction<Vector3> backgroundAt,
     OptionalDouble rising,
     Vector3 firstPoint,
     Vector3 lastPoint) {

@@ -11,8 +11,10 @@ import foilwright.pattern.Background;
 import foilwright.pattern.Remainder;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
 
 /**
@@ -28,6 +30,9 @@ import java.util.function.UnaryOperator;
 final class Wedges {
   private static final double ALONG_MM = 1e-6;
   private static final int STRETCH_STEPS = 24;
+
+  /** A wedge that turns the partings by more than 75 degrees ends the section. */
+  private static final double LEAST_COSINE = 0.26;
 
   private final Head head;
   private final Region region;
@@ -116,67 +121,97 @@ final class Wedges {
     List<Region> untouched = new ArrayList<>();
     Region rest = region;
     Vector3 n = normal;
-    double arc = guide.arcAt(n, region.least(along(n))) + offset;
-    arc = pastTheCorner(arc, slice.first() / 2, n, Math.max(shortest, 2 * wedge.first()));
-    double begin = arc;
+    double begin =
+        pastTheCorner(
+            guide.arcAt(n, region.least(along(n))) + offset,
+            slice.first() / 2,
+            n,
+            Math.max(shortest, 2 * wedge.first()));
     double length = Math.max(1e-9, guide.arcAt(n, region.greatest(along(n))) - begin);
-    Vector3 from = guide.at(arc);
+    Vector3 on = guide.at(begin);
     Vector3 end = wide;
     double left = 0;
+    ToDoubleFunction<Vector3> backgroundBefore = p -> offset;
     while (count.isEmpty() || strips.size() < count.getAsInt()) {
       int expected = count.orElse(0);
-      double share = Math.min(1, (arc - begin) / length);
+      double share =
+          Math.min(1, Math.max(0, (guide.arcAt(normal, on.dot(normal)) - begin) / length));
       double thickness =
           expected > 1
               ? slice.at(strips.size(), expected)
               : slice.first() + share * (slice.last() - slice.first());
       LinearValues field = along(n);
-      double top = arc + thickness;
-      double limit = guide.arcAt(n, rest.greatest(field));
-      left = limit - arc;
-      if (rest.isEmpty() || top > limit + ALONG_MM || top > guide.length() + ALONG_MM) {
+      double low = on.dot(n);
+      double limit = rest.greatest(field);
+      Guide square = squareTo(n, on, limit);
+      double from = square.arcAt(n, low);
+      left = square.arcAt(n, limit) - from;
+      if (rest.isEmpty() || thickness > left + ALONG_MM) {
         break;
       }
-      Cut first = teeth.apply(new Cut.Level(field, from.dot(n)));
-      Cut last = teeth.apply(new Cut.Level(field, guide.at(top).dot(n)));
-      Cut middle = new Cut.Level(field, guide.at(arc + thickness / 2).dot(n));
-      Region before = first.behind(rest);
-      (strips.isEmpty() ? untouched : backgrounds).add(before);
-      Region on = first.ahead(rest);
-      Region held = last.behind(on);
+      double high = square.at(from + thickness).dot(n);
+      Cut first = teeth.apply(new Cut.Level(field, low));
+      Cut last = teeth.apply(new Cut.Level(field, high));
+      Cut middle = new Cut.Level(field, square.at(from + thickness / 2).dot(n));
+      (strips.isEmpty() ? untouched : backgrounds).add(first.behind(rest));
+      Region ahead = first.ahead(rest);
+      Region held = last.behind(ahead);
       strips.add(
           new Strip(
               strips.size(),
               held,
               first.lines(rest),
               middle.lines(held),
-              last.lines(on),
+              last.lines(ahead),
               thickness,
+              gap(n, low, high),
+              backgroundBefore,
               OptionalDouble.of(rising(n)),
-              guide.at(arc),
-              guide.at(top)));
-      rest = last.ahead(on);
-      left = limit - top;
+              square.at(from),
+              square.at(from + thickness)));
+      rest = last.ahead(ahead);
+      backgroundBefore = beyond(n, high);
+      left -= thickness;
       double width =
           expected > 2
               ? wedge.at(strips.size() - 1, expected - 1)
               : wedge.first() + share * (wedge.last() - wedge.first());
-      Turn turn = turn(n, guide.at(top).dot(n), end, width);
-      n = turn.normal;
-      from = turn.point;
-      double next = guide.arcAt(n, from.dot(n));
-      if (next < top - 1e-3 || next >= guide.length()) {
+      Optional<Turn> turn = turn(n, high, end, width);
+      if (turn.isEmpty() || turn.get().normal().dot(n) < LEAST_COSINE) {
         break;
       }
-      arc = next;
+      n = turn.get().normal();
+      on = turn.get().point();
       if (points == Background.Points.ALTERNATE_ENDS) {
         end = end.negated();
       }
     }
     untouched.add(rest);
     int most = strips.size();
-    double over = count.isPresent() && most < count.getAsInt() ? Math.min(left, -ALONG_MM) : left;
+    double over = count.isPresent() && most < count.getAsInt() ? -Math.max(ALONG_MM, left) : left;
     return new Strip.Arm(strips, backgrounds, Region.join(region.mesh(), untouched), over, most);
+  }
+
+  /**
+   * The line, square to a parting, along which its slice is measured: through the parting's middle
+   * in the region.
+   */
+  private Guide squareTo(Vector3 n, Vector3 on, double limit) {
+    Vector3 through =
+        Isolines.of(region, along(n), on.dot(n)).stream()
+            .max((a, b) -> Double.compare(a.length(), b.length()))
+            .map(line -> line.at(line.length() / 2))
+            .orElse(on);
+    return Guide.trace(head, through, frame.view().cross(n).unit(), n, on.dot(n), limit);
+  }
+
+  private ToDoubleFunction<Vector3> gap(Vector3 n, double from, double to) {
+    return p -> (to - from) / Family.alongSurface(head, n, p);
+  }
+
+  /** Surface distance of a point beyond a parting, mm. */
+  private ToDoubleFunction<Vector3> beyond(Vector3 n, double level) {
+    return p -> (p.dot(n) - level) / Family.alongSurface(head, n, p);
   }
 
   /** The first arc, in steps of a millimetre, at which the middle of a slice is long enough. */
@@ -217,7 +252,7 @@ final class Wedges {
   /** A point of the next parting and its plane's normal. */
   private record Turn(Vector3 point, Vector3 normal) {}
 
-  private Turn turn(Vector3 n, double level, Vector3 wide, double width) {
+  private Optional<Turn> turn(Vector3 n, double level, Vector3 wide, double width) {
     Vector3 direction = frame.view().cross(n);
     if (direction.dot(wide) < 0) {
       direction = direction.negated();
@@ -235,7 +270,7 @@ final class Wedges {
       }
     }
     if (pointed == null || open == null) {
-      return new Turn(guide.at(guide.length()), n);
+      return Optional.empty();
     }
     Guide walk =
         Guide.trace(
@@ -244,6 +279,6 @@ final class Wedges {
     Vector3 chord = reached.minus(pointed);
     Vector3 seen = chord.minus(frame.view().times(chord.dot(frame.view())));
     Vector3 turned = frame.view().cross(seen).unit();
-    return new Turn(pointed, turned.dot(n) < 0 ? turned.negated() : turned);
+    return Optional.of(new Turn(pointed, turned.dot(n) < 0 ? turned.negated() : turned));
   }
 }
