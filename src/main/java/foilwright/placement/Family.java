@@ -7,8 +7,11 @@ import foilwright.geometry.surface.Isolines;
 import foilwright.geometry.surface.LinearValues;
 import foilwright.geometry.surface.Region;
 import foilwright.geometry.surface.ScalarField;
+import foilwright.geometry.surface.TriangleMesh;
 import foilwright.head.Head;
+import foilwright.head.HeadForm;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 
 /**
@@ -34,10 +37,34 @@ abstract class Family {
    */
   abstract double gapAt(Head head, Vector3 point, double from, double to);
 
-  /** Length of the part of a direction that lies along the surface at a point. */
-  static double alongSurface(Head head, Vector3 direction, Vector3 point) {
+  /**
+   * Surface distance in mm over which a point of the scalp, taken as the middle, advances by an
+   * amount along a direction. The surface bends evenly about the point by its mean curvature, so
+   * that the distance stays finite where it turns away from the direction; there it ends at the
+   * summit.
+   */
+  static double onSlope(Head head, Vector3 point, Vector3 direction, double advance) {
     Vector3 normal = head.form().normal(point);
-    return direction.minus(normal.times(direction.dot(normal))).norm();
+    double slope = direction.minus(normal.times(direction.dot(normal))).norm();
+    return spread(slope, bend(head, point), advance);
+  }
+
+  /** Mean curvature of the surface at a point, per mm, never quite nothing. */
+  static double bend(Head head, Vector3 point) {
+    HeadForm.Curvature curvature = head.form().curvature(point);
+    return Math.max(1e-6, (Math.abs(curvature.least()) + Math.abs(curvature.greatest())) / 2);
+  }
+
+  /**
+   * Distance over which a quantity advances whose slope at the middle changes evenly by {@code
+   * bend} per mm.
+   */
+  static double spread(double slope, double bend, double advance) {
+    double amount = Math.abs(advance);
+    double back = (Math.sqrt(slope * slope + bend * amount) - slope) / bend;
+    double room = slope * slope - bend * amount;
+    double ahead = (slope - Math.sqrt(Math.max(0, room))) / bend;
+    return Math.signum(advance) * (back + ahead);
   }
 
   /**
@@ -151,7 +178,7 @@ abstract class Family {
 
     @Override
     double gapAt(Head head, Vector3 point, double from, double to) {
-      return (level(to) - level(from)) / alongSurface(head, normal, point);
+      return onSlope(head, point, normal, level(to) - level(from));
     }
   }
 
@@ -208,6 +235,7 @@ abstract class Family {
    * known.
    */
   static final class Scalar extends OfLevels {
+    private final BitSet sheet = new BitSet();
     private final LinearValues scalar;
     private final Polyline guide;
     private final double[] values;
@@ -220,6 +248,10 @@ abstract class Family {
      * @param values of the scalar at the points of the guide, ascending
      */
     Scalar(Region region, LinearValues scalar, Polyline guide, double[] values) {
+
+      for (int f = 0; f < region.fragmentCount(); f++) {
+        sheet.set(region.triangle(f));
+      }
       this.scalar = scalar;
       this.guide = guide;
       this.values = values;
@@ -269,8 +301,28 @@ abstract class Family {
 
     @Override
     double gapAt(Head head, Vector3 point, double from, double to) {
-      int t = head.nearestOnScalp(point).triangle();
-      return (level(to) - level(from)) / DirectionField.gradientIn(head.mesh(), scalar, t).norm();
+      int t = inSheet(head, head.nearestOnScalp(point).triangle());
+      double slope = t < 0 ? 1 : DirectionField.gradientIn(head.mesh(), scalar, t).norm();
+      return spread(slope, bend(head, point), level(to) - level(from));
+    }
+
+    /**
+     * The triangle, or one that touches it, on which the scalar is known; -1 when there is none.
+     */
+    private int inSheet(Head head, int t) {
+      if (sheet.get(t)) {
+        return t;
+      }
+      TriangleMesh mesh = head.mesh();
+      for (int k = 0; k < 3; k++) {
+        int v = mesh.corner(t, k);
+        for (int i = 0; i < mesh.fanSize(v); i++) {
+          if (sheet.get(mesh.fan(v, i))) {
+            return mesh.fan(v, i);
+          }
+        }
+      }
+      return -1;
     }
   }
 
@@ -367,7 +419,7 @@ abstract class Family {
         return 0;
       }
       Vector3 turning = axis.cross(out).times(1 / distance);
-      return (to - from) / radius * distance / alongSurface(head, turning, point);
+      return onSlope(head, point, turning, (to - from) / radius * distance);
     }
 
     @Override

@@ -206,12 +206,12 @@ final class Wedges {
   }
 
   private ToDoubleFunction<Vector3> gap(Vector3 n, double from, double to) {
-    return p -> (to - from) / Family.alongSurface(head, n, p);
+    return p -> Family.onSlope(head, p, n, to - from);
   }
 
   /** Surface distance of a point beyond a parting, mm. */
   private ToDoubleFunction<Vector3> beyond(Vector3 n, double level) {
-    return p -> (p.dot(n) - level) / Family.alongSurface(head, n, p);
+    return p -> Family.onSlope(head, p, n, p.dot(n) - level);
   }
 
   /** The first arc, in steps of a millimetre, at which the middle of a slice is long enough. */
