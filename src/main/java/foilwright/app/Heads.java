@@ -29,12 +29,17 @@ public final class Heads {
     Optional<GuestDocument> person =
         guest.isPresent() ? guest.get().value() : Optional.of(Nobody.GUEST);
     if (person.isEmpty()) {
-      return new HeadOutcome(Optional.empty(), problems, guest.get().unreachable());
+      return new HeadOutcome("", Optional.empty(), problems, guest.get().unreachable());
     }
     progress.accept("measuring the head");
-    Head.Fitted fitted = asked(person.get(), request).fitHead(HeadSettings.USUAL);
+    GuestDocument asked = asked(person.get(), request);
+    Head.Fitted fitted = asked.fitHead(HeadSettings.USUAL);
     fitted.problems().forEach(p -> problems.add(locate(guest, p)));
-    return new HeadOutcome(fitted.head(), problems, false);
+    return new HeadOutcome(
+        guest.isPresent() ? asked.number() : FileNames.of(asked.head().words()),
+        fitted.head(),
+        problems,
+        false);
   }
 
   /** A guest with what the request says in the place of the guest's own. */

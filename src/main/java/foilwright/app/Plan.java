@@ -19,6 +19,7 @@ import java.util.Optional;
 /**
  * A pattern on a guest in a house: where every foil goes, how long it takes, and what is wrong.
  *
+ * @param name short, of letters, figures and hyphens, for files: pattern and guest
  * @param pattern as it was read
  * @param head the guest's, with the part as planned
  * @param placement every foil on it
@@ -33,6 +34,7 @@ import java.util.Optional;
  *     they concern is missing from it
  */
 public record Plan(
+    String name,
     Pattern pattern,
     PlannedGuest guest,
     PlannedHouse house,
@@ -83,6 +85,7 @@ public record Plan(
       Zone zone, int foils, Area area, double hairs, double pickedHairs, Share lightenedShare) {}
 
   public Plan {
+    Objects.requireNonNull(name);
     Objects.requireNonNull(pattern);
     Objects.requireNonNull(guest);
     Objects.requireNonNull(house);

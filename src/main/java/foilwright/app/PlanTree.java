@@ -105,21 +105,17 @@ final class PlanTree {
     plan.guest().number().ifPresent(number -> guest.put("number", number));
     guest.put("hair", hair(plan.guest().hair()));
     Group tests = new Group();
-    List<String> unanswered = new ArrayList<>();
-    for (SafetyQuestion question : SafetyQuestion.values()) {
-      plan.guest()
-          .tests()
-          .of(question)
-          .ifPresentOrElse(
-              answer -> {
-                Group written = new Group().put("answer", answer.text());
-                answer.date().ifPresent(date -> written.put("date", date));
-                tests.put(question.key(), written.members);
-              },
-              () -> unanswered.add(question.key()));
-    }
+    plan.guest()
+        .tests()
+        .answers()
+        .forEach(
+            (question, answer) -> {
+              Group written = new Group().put("answer", answer.text());
+              answer.date().ifPresent(date -> written.put("date", date));
+              tests.put(question.key(), written.members);
+            });
     guest.put("tests", tests.members);
-    guest.put("missing", unanswered);
+    guest.put("missing", plan.guest().tests().missing().stream().map(SafetyQuestion::key).toList());
     return guest.members;
   }
 

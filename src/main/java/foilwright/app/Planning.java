@@ -46,9 +46,16 @@ public final class Planning {
   private final Consumer<String> progress;
   private final List<FoundProblem> problems = new ArrayList<>();
 
-  private Planning(Workspace workspace, PlanRequest request, Consumer<String> progress) {
+  private final Consumer<Head> whenMeasured;
+
+  private Planning(
+      Workspace workspace,
+      PlanRequest request,
+      Consumer<String> progress,
+      Consumer<Head> whenMeasured) {
     this.request = request;
     this.progress = progress;
+    this.whenMeasured = whenMeasured;
     progress.accept("reading the documents");
     pattern = workspace.pattern(request.pattern());
     guest = request.guest().map(workspace::guest);
@@ -62,7 +69,21 @@ public final class Planning {
    */
   public static PlanOutcome plan(
       Workspace workspace, PlanRequest request, Consumer<String> progress) {
-    Planning planning = new Planning(workspace, request, progress);
+    return plan(workspace, request, progress, head -> {});
+  }
+
+  /**
+   * Makes a plan.
+   *
+   * @param progress is told each step as it begins
+   * @param whenMeasured is given the head as soon as it is known, so that drawing it can begin
+   */
+  public static PlanOutcome plan(
+      Workspace workspace,
+      PlanRequest request,
+      Consumer<String> progress,
+      Consumer<Head> whenMeasured) {
+    Planning planning = new Planning(workspace, request, progress, whenMeasured);
     Optional<Plan> plan = planning.plan();
     return new PlanOutcome(plan, planning.problems, planning.unreachable());
   }
@@ -89,6 +110,7 @@ public final class Planning {
     if (pace.isEmpty() || head.isEmpty()) {
       return Optional.empty();
     }
+    whenMeasured.accept(head.get());
     PlannedGuest planned =
         new PlannedGuest(
             guest.map(g -> person.get().number()), person.get().hair(), person.get().tests());
@@ -188,6 +210,7 @@ public final class Planning {
     visit.ifPresent(v -> v.problems().forEach(p -> problems.add(new FoundProblem("", 0, 0, p))));
     List<Plan.ZoneFigures> zones = zones(placement, head, hair, lightening);
     return new Plan(
+        FileNames.of(request.pattern()) + "-" + person.number().orElse("usual-head"),
         drawn,
         person,
         with,

@@ -5,6 +5,7 @@ import foilwright.anatomy.Zone;
 import foilwright.app.HeadOutcome;
 import foilwright.app.HeadRequest;
 import foilwright.app.Heads;
+import foilwright.app.Sheets;
 import foilwright.app.Workspace;
 import foilwright.geometry.Vector3;
 import foilwright.head.Head;
@@ -15,6 +16,7 @@ import foilwright.units.Area;
 import foilwright.units.Length;
 import java.io.IOException;
 import java.io.PrintStream;
+import java.nio.file.Path;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -64,6 +66,7 @@ final class HeadCommand implements Command {
                 Options.findTape(options, "--front-hairline", Tape.FRONT_HAIRLINE_HEIGHT),
                 Options.findTape(options, "--nape-depth", Tape.NAPE_DEPTH)),
             Options.findPart(options));
+    Path folder = Options.outFolder(options);
     try (Progress progress = Progress.start(terminal.err())) {
       HeadOutcome outcome = Heads.fit(Workspace.in(terminal.folder()), request, progress);
       if (outcome.head().isEmpty()) {
@@ -73,6 +76,11 @@ final class HeadCommand implements Command {
       print(
           outcome.head().get(), new Measures(options.hasMatchedOption("--inches")), terminal.out());
       Problems.print(outcome.problems(), terminal.out());
+      progress.accept("drawing the head");
+      Options.write(
+          Sheets.head(outcome.head().get(), outcome.name(), options.hasMatchedOption("--png")),
+          folder,
+          terminal);
       return outcome.hasErrors() ? Exit.PROBLEMS : Exit.DONE;
     }
   }

@@ -1,9 +1,15 @@
 package foilwright.cli;
 
 import foilwright.anatomy.PartSide;
+import foilwright.app.OutputFolder;
+import foilwright.app.SheetFile;
 import foilwright.head.Tape;
 import foilwright.units.Length;
+import java.io.IOException;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Model.OptionSpec;
@@ -78,5 +84,24 @@ final class Options {
                                     + Arrays.stream(PartSide.values())
                                         .map(PartSide::words)
                                         .collect(Collectors.joining(", ")))));
+  }
+
+  /** The folder of {@code --out}, as it was named. */
+  static Path outFolder(ParseResult options) {
+    String text = find(options, "--out").orElse("output");
+    try {
+      return Path.of(text);
+    } catch (InvalidPathException e) {
+      throw new UsageException("--out: no folder can be called \"" + text + "\"");
+    }
+  }
+
+  /** Writes sheets into a folder and says where they lie. */
+  static void write(List<SheetFile> sheets, Path named, Terminal terminal) throws IOException {
+    OutputFolder folder = OutputFolder.open(terminal.folder().resolve(named));
+    for (SheetFile sheet : sheets) {
+      folder.write(sheet.name(), sheet.bytes());
+      terminal.err().println("wrote " + named.resolve(sheet.name()));
+    }
   }
 }

@@ -5,8 +5,12 @@ import foilwright.app.PlanFiles;
 import foilwright.app.PlanOutcome;
 import foilwright.app.PlanRequest;
 import foilwright.app.Planning;
+import foilwright.app.Sheets;
 import foilwright.app.Workspace;
 import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.file.Path;
+import java.util.concurrent.atomic.AtomicReference;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
@@ -51,22 +55,34 @@ final class PlanCommand implements Command {
             Options.find(options, "--house"),
             Options.find(options, "--pace"),
             Options.findPart(options));
+    AtomicReference<Sheets.MapInProgress> map = new AtomicReference<>();
+    Path folder = Options.outFolder(options);
     try (Progress progress = Progress.start(terminal.err())) {
-      PlanOutcome outcome = Planning.plan(Workspace.in(terminal.folder()), request, progress);
+      PlanOutcome outcome =
+          Planning.plan(
+              Workspace.in(terminal.folder()),
+              request,
+              progress,
+              head -> map.set(Sheets.beginMap(head)));
       if (outcome.plan().isEmpty()) {
         Problems.print(outcome.problems(), terminal.err());
         return outcome.unreachable() ? Exit.FAILURE : Exit.PROBLEMS;
       }
       Plan plan = outcome.plan().get();
+      print(plan, options, terminal.out());
       progress.accept("drawing the map");
-      if (options.hasMatchedOption("--json")) {
-        terminal.out().writeBytes(PlanFiles.json(plan));
-      } else if (options.hasMatchedOption("--csv")) {
-        terminal.out().writeBytes(PlanFiles.csv(plan));
-      } else {
-        PlanText.print(plan, new Measures(options.hasMatchedOption("--inches")), terminal.out());
-      }
+      Options.write(map.get().finish(plan, options.hasMatchedOption("--png")), folder, terminal);
       return plan.hasErrors() ? Exit.PROBLEMS : Exit.DONE;
+    }
+  }
+
+  private static void print(Plan plan, ParseResult options, PrintStream out) {
+    if (options.hasMatchedOption("--json")) {
+      out.writeBytes(PlanFiles.json(plan));
+    } else if (options.hasMatchedOption("--csv")) {
+      out.writeBytes(PlanFiles.csv(plan));
+    } else {
+      PlanText.print(plan, new Measures(options.hasMatchedOption("--inches")), out);
     }
   }
 }

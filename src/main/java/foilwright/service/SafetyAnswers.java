@@ -1,7 +1,9 @@
 package foilwright.service;
 
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -38,5 +40,10 @@ public record SafetyAnswers(Map<SafetyQuestion, Answer> answers) {
 
   public Optional<Answer> of(SafetyQuestion question) {
     return Optional.ofNullable(answers.get(question));
+  }
+
+  /** Questions that nothing on file answers. */
+  public List<SafetyQuestion> missing() {
+    return Arrays.stream(SafetyQuestion.values()).filter(q -> !answers.containsKey(q)).toList();
   }
 }

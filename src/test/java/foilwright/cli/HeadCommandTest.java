@@ -3,6 +3,8 @@ package foilwright.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -32,6 +34,16 @@ class HeadCommandTest {
         run("head", "--guest", "guest-07", "--around", "22 in", "--inches")
             .out()
             .matches("(?s).*\n  around +559 mm \\(22.0 in\\) +measured.*"));
+  }
+
+  @Test
+  void theHeadIsDrawn() throws IOException {
+    run("head", "--guest", "guest-07", "--out", "mine");
+    run("head", "--kind", "training-head", "--out", "mine");
+    for (String name : new String[] {"guest-07", "training-head"}) {
+      String svg = Files.readString(folder.resolve("mine/" + name + "-head.svg"));
+      assertTrue(svg.startsWith("<svg id='"), name);
+    }
   }
 
   @Test

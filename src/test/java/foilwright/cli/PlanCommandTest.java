@@ -1,16 +1,21 @@
 package foilwright.cli;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import foilwright.service.Caution;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -127,5 +132,74 @@ class PlanCommandTest {
     assertRefused(2, "--guest", run("plan", "v-back", "--guest"));
     assertRefused(2, "--help", run("plan", "v-back", "--colour", "red"));
     assertRefused(1, "lead, stylist, apprentice", run("plan", "v-back", "--pace", "hurried"));
+  }
+
+  private List<String> written(String out) throws IOException {
+    try (Stream<Path> files = Files.walk(folder.resolve(out))) {
+      return files
+          .filter(Files::isRegularFile)
+          .map(file -> file.getFileName().toString())
+          .sorted()
+          .toList();
+    }
+  }
+
+  @Test
+  void theMapIsWrittenAndSaidSo() throws IOException {
+    CommandRun run = run("plan", "v-back", "--guest", "guest-07");
+    assertTrue(run.err().contains("wrote output/v-back-guest-07-map.svg"), run.err());
+    assertEquals(List.of("v-back-guest-07-map.svg"), written("output"));
+    byte[] first = Files.readAllBytes(folder.resolve("output/v-back-guest-07-map.svg"));
+    assertTrue(new String(first, StandardCharsets.UTF_8).startsWith("<svg id='"));
+    run("plan", "v-back", "--guest", "guest-07", "--json", "--out", "a/b");
+    assertArrayEquals(first, Files.readAllBytes(folder.resolve("a/b/v-back-guest-07-map.svg")));
+  }
+
+  @Test
+  void aPictureIsWrittenWhenAskedFor() throws IOException {
+    run("plan", "fringe-veil", "--png");
+    assertEquals(
+        List.of("fringe-veil-usual-head-map.png", "fringe-veil-usual-head-map.svg"),
+        written("output"));
+    BufferedImage picture =
+        ImageIO.read(folder.resolve("output/fringe-veil-usual-head-map.png").toFile());
+    assertEquals(297 / 25.4 * 200, picture.getWidth(), 1);
+  }
+
+  @Test
+  void aFolderThatCannotBeMadeIsAFailureAfterThePlan() throws IOException {
+    Files.writeString(folder.resolve("taken"), "a file");
+    for (String out : new String[] {"taken", "taken/inside"}) {
+      CommandRun run = run("plan", "fringe-veil", "--out", out);
+      assertEquals(3, run.code(), run::err);
+      assertTrue(run.out().startsWith("Fringe veil\n"));
+      assertTrue(run.err().contains("taken"), run.err());
+      assertFalse(run.err().contains("Exception"), run.err());
+    }
+    assertEquals("a file", Files.readString(folder.resolve("taken")));
+    assertRefused(2, "no folder can be called", run("plan", "fringe-veil", "--out", "a\0b"));
+  }
+
+  @Test
+  void nothingHalfWrittenStaysWhenAFileCannotBeReplaced() throws IOException {
+    Path inTheWay = folder.resolve("output/fringe-veil-usual-head-map.svg/kept");
+    Files.createDirectories(inTheWay.getParent());
+    Files.writeString(inTheWay, "kept");
+    CommandRun run = run("plan", "fringe-veil");
+    assertEquals(3, run.code(), run::err);
+    assertFalse(run.err().contains("Exception"), run.err());
+    assertEquals(List.of("kept"), written("output"));
+  }
+
+  @Test
+  void aPatternThatDoesNotFitIsStillToldAndDrawn() throws IOException {
+    String text =
+        Files.readString(Path.of("patterns/fringe-veil.json"))
+            .replaceFirst("\"fill\": \\{", "\"fill\": { \"slices\": 190,");
+    Files.writeString(folder.resolve("mine.json"), text);
+    CommandRun run = run("plan", "mine.json");
+    assertEquals(1, run.code(), run.err());
+    assertTrue(run.out().contains("problem in mine.json, line "), run.out());
+    assertEquals(List.of("mine-usual-head-map.svg"), written("output"));
   }
 }
