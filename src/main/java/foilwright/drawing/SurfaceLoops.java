@@ -34,8 +34,14 @@ public final class SurfaceLoops {
    * @param distanceMm most distance of a left-out point from the chords that remain
    */
   public static SurfaceLoops of(Region region, UnaryOperator<Vector3> normal, double distanceMm) {
+    return of(region.outline(), normal, distanceMm);
+  }
+
+  /** The same from closed lines that have the part on their left, seen from outside. */
+  public static SurfaceLoops of(
+      List<Polyline> borders, UnaryOperator<Vector3> normal, double distanceMm) {
     List<List<At>> loops = new ArrayList<>();
-    for (Polyline border : region.outline()) {
+    for (Polyline border : borders) {
       List<Vector3> ring = simplifiedRing(border.points(), distanceMm);
       if (ring.size() >= 3) {
         loops.add(ring.stream().map(p -> new At(p, normal.apply(p))).toList());

@@ -41,7 +41,9 @@ final class DrawnHead {
 
   private DrawnHead(Head head) {
     form = head.form();
-    scalp = SurfaceLoops.of(head.scalp(), form::normal, HEAD_SIMPLIFIED_MM);
+    // The hairline runs by the client's right, with the scalp on its right.
+    Polyline border = head.hairline().reversed();
+    scalp = SurfaceLoops.of(List.of(border), form::normal, HEAD_SIMPLIFIED_MM);
     hairline = closeLine(head.hairline());
     partLine = head.partLine().map(this::closeLine);
     zoneBorders = borders(head);
@@ -137,10 +139,9 @@ final class DrawnHead {
   /** The borders between zones, each drawn once, without the hairline. */
   private List<List<SurfaceLoops.At>> borders(Head head) {
     Set<Piece> drawn = new HashSet<>();
-    for (Polyline loop : head.scalp().outline()) {
-      for (int i = 1; i < loop.size(); i++) {
-        drawn.add(Piece.of(loop.points().get(i - 1), loop.points().get(i)));
-      }
+    List<Vector3> hairPoints = head.hairline().points();
+    for (int i = 1; i < hairPoints.size(); i++) {
+      drawn.add(Piece.of(hairPoints.get(i - 1), hairPoints.get(i)));
     }
     List<List<SurfaceLoops.At>> lines = new ArrayList<>();
     for (Zone zone : Zone.values()) {

@@ -217,7 +217,7 @@ public final class MapSheet {
     private void addGrounds(Frame frame, List<Mark> marks) {
       for (SectionGround ground : grounds) {
         Polygon whole = frame.area(ground.whole());
-        if (whole.isEmpty()) {
+        if (whole.area() < LEAST_AREA_MM2) {
           continue;
         }
         PlacedSection section = placement.sections().get(ground.place());

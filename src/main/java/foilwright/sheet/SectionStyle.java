@@ -11,8 +11,8 @@ import java.util.List;
 
 /**
  * How the foils of one section look: a hue that people with any colour vision can tell apart (Okabe
- * and Ito 2008, without black) and a hatch that says the same in grey. No two of the first 42
- * sections share both.
+ * and Ito 2008, without black) and a hatch that says the same in grey. No two of the first 56
+ * sections share both, and no two of the first eight share the hatch.
  */
 record SectionStyle(Ink hue, List<Double> hatchDegrees) {
   private static final int[] HUES = {
@@ -25,7 +25,9 @@ record SectionStyle(Ink hue, List<Double> hatchDegrees) {
           List.of(135.0),
           List.of(90.0),
           List.of(45.0, 135.0),
-          List.of(0.0));
+          List.of(0.0),
+          List.of(0.0, 90.0),
+          List.of(0.0, 45.0));
   private static final double TOWARDS_PAPER = 0.62;
   private static final double TOWARDS_BLACK = 0.25;
   private static final double SPACING_MM = 1.15;

@@ -25,6 +25,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.TimeZone;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 
@@ -180,7 +181,7 @@ class MapSheetTest {
   @Test
   void inksStandApartInGreyPrint() {
     Set<SectionStyle> seen = new HashSet<>();
-    for (int section = 0; section < 42; section++) {
+    for (int section = 0; section < 56; section++) {
       SectionStyle style = SectionStyle.of(section);
       assertTrue(seen.add(style), "section " + section + " looks like another");
       assertTrue(style.tint().contrast(Ink.BLACK) >= 7, "number on foil " + section);
@@ -189,6 +190,9 @@ class MapSheetTest {
       assertNotEquals(
           style.hatchDegrees(), SectionStyle.of(section + 1).hatchDegrees(), "hatch " + section);
     }
+    assertEquals(
+        8,
+        IntStream.range(0, 8).mapToObj(i -> SectionStyle.of(i).hatchDegrees()).distinct().count());
     assertTrue(SheetInk.BACKGROUND.contrast(SheetInk.UNTOUCHED) >= 1.5);
     assertTrue(SheetInk.UNTOUCHED.contrast(SheetInk.SCALP) >= 1.2);
     assertTrue(SheetInk.BACKGROUND.contrast(Ink.PAPER) >= 2.2);

@@ -425,12 +425,12 @@ public final class Region {
    * border that touches itself in a point may come as several.
    */
   public List<Polyline> outline() {
-    return new RegionBorders(this).outline();
+    return RegionBorders.outline(this);
   }
 
   /** The connected parts, largest first; parts that touch in a point only are apart. */
   public List<Region> components() {
-    return new RegionBorders(this).components();
+    return RegionBorders.components(this);
   }
 
   /** Grows a region fragment by fragment. */

@@ -4,6 +4,7 @@ import foilwright.geometry.Polyline;
 import foilwright.geometry.Vector3;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -46,15 +47,48 @@ final class RegionBorders {
   private final List<Line> lines = new ArrayList<>();
   private final int[] parent;
 
-  RegionBorders(Region region) {
+  private RegionBorders(Region region, boolean joinsMatter) {
     this.region = region;
     parent = new int[region.fragmentCount()];
     Arrays.setAll(parent, f -> f);
-    gather();
+    gather(joinsMatter);
   }
 
-  private void gather() {
+  /** The border of a region. */
+  static List<Polyline> outline(Region region) {
+    return new RegionBorders(region, false).outline();
+  }
+
+  /** The connected parts of a region. */
+  static List<Region> components(Region region) {
+    return new RegionBorders(region, true).components();
+  }
+
+  /** The triangles that the region holds as one whole fragment. */
+  private BitSet wholeTriangles() {
+    BitSet whole = new BitSet(region.mesh().triangleCount());
+    for (int f = 0; f < region.fragmentCount(); f++) {
+      if (isWhole(f)) {
+        whole.set(region.triangle(f));
+      }
+    }
+    return whole;
+  }
+
+  private boolean isWhole(int f) {
+    return region.size(f) == 3
+        && region.weight1(f, 0) == 0
+        && region.weight2(f, 0) == 0
+        && region.weight1(f, 1) == 1
+        && region.weight2(f, 2) == 1;
+  }
+
+  /**
+   * @param joinsMatter whether edges between two whole triangles are wanted; they are never border
+   */
+  private void gather(boolean joinsMatter) {
     TriangleMesh mesh = region.mesh();
+    BitSet whole = joinsMatter ? new BitSet() : wholeTriangles();
     Map<Long, Line> edges = new HashMap<>();
     Map<Integer, List<double[]>> cuts = new HashMap<>();
     Map<Integer, List<Line>> cutLines = new HashMap<>();
@@ -68,6 +102,9 @@ final class RegionBorders {
         double p = region.weight1(f, j);
         double q = region.weight2(f, j);
         int side = sideOf(u, v, p, q);
+        if (side >= 0 && whole.get(t) && isJoined(whole, mesh.neighbour(t, side))) {
+          continue;
+        }
         if (side >= 0) {
           int a = mesh.corner(t, (side + 1) % 3);
           int b = mesh.corner(t, (side + 2) % 3);
@@ -94,6 +131,10 @@ final class RegionBorders {
     cutLines.entrySet().stream()
         .sorted(Map.Entry.comparingByKey())
         .forEach(entry -> lines.addAll(entry.getValue()));
+  }
+
+  private static boolean isJoined(BitSet whole, int neighbour) {
+    return neighbour >= 0 && whole.get(neighbour);
   }
 
   private void putCut(List<double[]> known, List<Line> its, int f, double[] edge) {
@@ -147,7 +188,7 @@ final class RegionBorders {
    * The border as polylines with the region on their left, seen from outside; whole loops are
    * closed.
    */
-  List<Polyline> outline() {
+  private List<Polyline> outline() {
     Chains chains = new Chains();
     for (Line line : lines) {
       if (line.sides.size() == 1) {
@@ -194,7 +235,7 @@ final class RegionBorders {
   }
 
   /** The connected parts, largest first; parts that touch in a point only are apart. */
-  List<Region> components() {
+  private List<Region> components() {
     for (Line line : lines) {
       List<Side> sides = line.sides;
       for (int i = 0; i < sides.size(); i++) {
