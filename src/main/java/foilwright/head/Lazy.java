@@ -12,12 +12,17 @@ final class Lazy<T> {
     this.source = source;
   }
 
+  /** Two threads that ask at once wait for one computation. */
   T get() {
     T known = value.get();
     if (known == null) {
-      // Two threads may compute it twice; both get the one that came first.
-      value.compareAndSet(null, source.get());
-      known = value.get();
+      synchronized (this) {
+        known = value.get();
+        if (known == null) {
+          known = source.get();
+          value.set(known);
+        }
+      }
     }
     return known;
   }
