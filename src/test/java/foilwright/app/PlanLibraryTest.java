@@ -1,0 +1,82 @@
+package foilwright.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import foilwright.service.PlacingTime;
+import foilwright.service.ThreePoint;
+import foilwright.service.TimeEstimate;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Every shipped pattern on every shipped guest in the practice room: planned, timed and told. */
+class PlanLibraryTest {
+  @TempDir Path folder;
+
+  private Plan plan(PlanRequest request) {
+    PlanOutcome outcome = Planning.plan(Workspace.in(folder), request, step -> {});
+    return outcome.plan().orElseThrow(() -> new AssertionError(outcome.problems().toString()));
+  }
+
+  @TestFactory
+  Stream<DynamicTest> everyPatternIsPlannedOnEveryGuest() {
+    List<DynamicTest> tests = new ArrayList<>();
+    for (String pattern : Workspace.shippedNames(DocumentKind.PATTERN)) {
+      for (String guest : Workspace.shippedNames(DocumentKind.GUEST)) {
+        tests.add(
+            DynamicTest.dynamicTest(
+                pattern + " on " + guest,
+                () -> check(plan(PlanRequest.of(pattern).withGuest(guest)))));
+      }
+    }
+    return tests.stream();
+  }
+
+  private static void check(Plan plan) {
+    assertFalse(plan.hasErrors(), plan.problems().toString());
+    assertTrue(plan.totals().foils() > 0);
+    double lightened = plan.totals().lightenedShare().toFraction();
+    assertTrue(lightened > 0 && lightened < 0.6, "lightened " + lightened);
+    assertTrue(plan.totals().hair().toGrams() > 0);
+    for (PlacingTime time : plan.placing()) {
+      inOrder(time.total());
+      assertEquals(plan.totals().foils(), time.foils().size());
+    }
+    TimeEstimate visit = plan.visit().orElseThrow().total();
+    inOrder(visit);
+    assertTrue(visit.p50().compareTo(plan.placingTime().p90()) > 0, "the visit outlasts placing");
+  }
+
+  private static void inOrder(TimeEstimate time) {
+    List<Double> minutes =
+        Stream.of(time.quick(), time.mean(), time.p90()).map(t -> t.toMinutes()).toList();
+    assertEquals(minutes.stream().sorted().toList(), minutes, time.toString());
+    assertTrue(time.mean().compareTo(time.slow()) <= 0, time.toString());
+    assertTrue(time.quick().toMinutes() > 0, time.toString());
+  }
+
+  /**
+   * Common practice: a foil takes 0.75 to 1.25 min in an experienced hand and 2 to 2.5 in a
+   * learner's. A foil of the usual width (95 mm), woven with 12 picks, in hair of 300 mm.
+   */
+  @Test
+  void theShippedPacesAreCommonPractice() {
+    Plan plan = plan(PlanRequest.of("v-back"));
+    for (PlacingTime time : plan.placing()) {
+      ThreePoint foil =
+          time.pace().placing(plan.house().foil().usableWidth(), 12, plan.totals().meanLength());
+      boolean learner = time.pace().name().equals("apprentice");
+      double minutes = foil.usual().toMinutes();
+      assertTrue(
+          minutes >= (learner ? 2 : 0.75) && minutes <= (learner ? 2.5 : 1.25),
+          time.pace().name() + " " + minutes);
+    }
+  }
+}
