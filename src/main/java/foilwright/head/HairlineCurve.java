@@ -43,9 +43,9 @@ final class HairlineCurve {
           knot("over ear", 82, -20, 41, HairlineStretch.OVER_EAR, 0, 0),
           knot("over ear back", 78, -36, 34, HairlineStretch.BEHIND_EAR, 0, 0),
           knot("behind ear", 72, -45, 9, HairlineStretch.BEHIND_EAR, 0, 0),
-          knot("behind ear low", 62, -49, -16, HairlineStretch.BEHIND_EAR, 0, 0.3),
-          knot("nape side", 53, -56, -36, HairlineStretch.BEHIND_EAR, 0, 0.7),
-          knot("nape corner", 37, -64, -51, HairlineStretch.NAPE, 0, 1),
+          knot("behind ear low", 63, -48, -16, HairlineStretch.BEHIND_EAR, 0, 0.3),
+          knot("nape side", 57, -51, -37, HairlineStretch.BEHIND_EAR, 0, 0.7),
+          knot("nape corner", 43, -59, -51, HairlineStretch.NAPE, 0, 1),
           knot("nape centre", 0, -69, -57, HairlineStretch.NAPE, 0, 1));
   private static final int FRONT_CORNER = 1;
   private static final int RECESSION = 2;

@@ -7,6 +7,9 @@ import foilwright.anatomy.Zone;
 import foilwright.geometry.Vector3;
 import foilwright.geometry.surface.Region;
 import foilwright.geometry.surface.StarSurface;
+import foilwright.geometry.surface.TriangleMesh;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -93,7 +96,7 @@ class UnrolledScalpReferenceTest {
     Head head = Head.usual(HeadKind.WOMAN);
     UnrolledScalp map = UnrolledScalp.of(head);
     double back = Math.toDegrees(Math.atan2(-map.axis().y(), map.axis().z()));
-    assertEquals(39, back, 1);
+    assertEquals(40, back, 1);
     double worst = map.worstStretch(head.mesh());
     assertTrue(worst > 1.2 && worst < 2.2, "worst stretch " + worst);
     double vertical =
@@ -103,27 +106,35 @@ class UnrolledScalpReferenceTest {
 
   @Test
   void aSphereIsStretchedBySecantOfHalfTheOpening() {
-    // At an opening c Lambert's map stretches by 1 / cos(c / 2) across the ray.
+    // At an opening c Lambert's map stretches by 1 / cos(c / 2) across the ray; tried down to 120
+    // degrees, where
+    // it is 2 and one edge of the mesh still changes it by little.
     Head head = Head.usual(HeadKind.WOMAN);
+    TriangleMesh scalp = head.mesh();
     UnrolledScalp map = UnrolledScalp.about(sphere(90), Vector3.UP, Vector3.FRONT);
     double most = 0;
-    double[] xyz = new double[3 * head.mesh().vertexCount()];
-    int[] corners = new int[3 * head.mesh().triangleCount()];
-    for (int v = 0; v < head.mesh().vertexCount(); v++) {
-      Vector3 u = head.mesh().vertex(v).minus(head.form().centre()).unit().times(90);
+    double[] xyz = new double[3 * scalp.vertexCount()];
+    for (int v = 0; v < scalp.vertexCount(); v++) {
+      Vector3 u = scalp.vertex(v).minus(head.form().centre()).unit().times(90);
       xyz[3 * v] = u.x();
       xyz[3 * v + 1] = u.y();
       xyz[3 * v + 2] = u.z();
-      most = Math.max(most, 1 / Math.cos(Math.acos(u.z() / 90) / 2));
     }
-    for (int t = 0; t < head.mesh().triangleCount(); t++) {
+    List<Integer> corners = new ArrayList<>();
+    for (int t = 0; t < scalp.triangleCount(); t++) {
+      double low = Double.POSITIVE_INFINITY;
       for (int k = 0; k < 3; k++) {
-        corners[3 * t + k] = head.mesh().corner(t, k);
+        low = Math.min(low, xyz[3 * scalp.corner(t, k) + 2]);
+      }
+      if (low > -45) {
+        most = Math.max(most, 1 / Math.cos(Math.acos(low / 90) / 2));
+        for (int k = 0; k < 3; k++) {
+          corners.add(scalp.corner(t, k));
+        }
       }
     }
-    assertEquals(
-        most,
-        map.worstStretch(foilwright.geometry.surface.TriangleMesh.of(xyz, corners)),
-        0.03 * most);
+    TriangleMesh cap = TriangleMesh.of(xyz, corners.stream().mapToInt(Integer::intValue).toArray());
+    assertTrue(most > 1.9, "reaches far enough: " + most);
+    assertEquals(most, map.worstStretch(cap), 0.03 * most);
   }
 }
