@@ -258,10 +258,11 @@ final class PlanText {
     }
   }
 
+  /** A level parting needs no angle: its shape's name says it. */
   private String parting(PlacedFoil foil) {
+    double degrees = foil.partingAngle().toDegrees();
     return foil.shape()
-        + " "
-        + measures.angle(foil.partingAngle().toDegrees())
+        + (degrees < 0.5 ? "" : " " + measures.angle(degrees))
         + foil.lowerEnd().map(end -> " with the " + end + " end lower").orElse("");
   }
 
