@@ -40,12 +40,12 @@ record DrawnFoil(
     int slot) {
   /** Shares of the length at which a number may stand, nearest to the middle first. */
   private static final double[] SHARES = {
-    0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74, 0.18, 0.82, 0.1, 0.9
+    0.5, 0.44, 0.56, 0.38, 0.62, 0.32, 0.68, 0.26, 0.74, 0.2, 0.8, 0.14, 0.86, 0.08, 0.92
   };
 
   private static final double LEAST_FACING_AT_HOME = 0.12;
   private static final double LEAST_FACING = 0.4;
-  private static final double PADDING_MM = 0.32;
+  private static final double PADDING_MM = 0.28;
 
   /**
    * Seen more edgeways than this, a foil is drawn without hatch and black edge: both would clot.

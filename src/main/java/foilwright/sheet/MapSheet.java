@@ -31,6 +31,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 
 /**
  * The map for working at the chair: the head from five sides and its unrolled scalp, every foil
@@ -42,7 +43,7 @@ import java.util.TreeSet;
 public final class MapSheet {
   private static final int MOST_FOILS_ON_ONE_PAGE = 90;
   private static final double LEAST_AREA_MM2 = 0.4;
-  private static final double LABEL_GAP_MM = 0.12;
+  private static final double LABEL_GAP_MM = 0.3;
   private static final double LEAST_FACING_OF_A_POINTER = 0.25;
 
   private final DrawnHead head;
@@ -104,28 +105,17 @@ public final class MapSheet {
     }
 
     List<Scene> pages() {
-      Map<DrawnFoil, Frame> homes = new HashMap<>();
-      Map<Frame, Map<DrawnFoil, Polygon>> seen = new HashMap<>();
+      Map<String, Map<DrawnFoil, Polygon>> seen = new HashMap<>();
       for (Frame frame : frames) {
-        Map<DrawnFoil, Polygon> areas = new TreeMap<>(Comparator.comparing(DrawnFoil::number));
-        for (DrawnFoil foil : foils) {
-          Polygon area = frame.area(foil.border());
-          if (area.area() >= LEAST_AREA_MM2) {
-            areas.put(foil, area);
-          }
-        }
-        seen.put(frame, areas);
+        Map<DrawnFoil, Polygon> areas = areas(frame);
+        areas.values().removeIf(area -> area.area() < LEAST_AREA_MM2);
+        seen.put(frame.picture().id(), areas);
       }
-      for (DrawnFoil foil : foils) {
-        frames.stream()
-            .filter(f -> f.picture() instanceof SideView && seen.get(f).containsKey(foil))
-            .max(Comparator.comparingDouble(f -> seen.get(f).get(foil).area()))
-            .ifPresent(f -> homes.put(foil, f));
-      }
+      Map<Integer, String> homes = homes(seen);
       List<Mark> first = new ArrayList<>();
       List<Box> taken = new ArrayList<>();
       for (Frame frame : frames) {
-        first.addAll(draw(frame, seen.get(frame), homes, taken));
+        first.addAll(draw(frame, seen.get(frame.picture().id()), homes, taken));
       }
       boolean more =
           foils.size() > MOST_FOILS_ON_ONE_PAGE
@@ -137,9 +127,7 @@ public final class MapSheet {
           flow.nextPage();
         }
         sections(flow);
-        Map<DrawnFoil, Polygon> areas = new TreeMap<>(Comparator.comparing(DrawnFoil::number));
-        foils.forEach(foil -> areas.put(foil, large.area(foil.border())));
-        second.addAll(draw(large, areas, homes, new ArrayList<>()));
+        second.addAll(draw(large, areas(large), homes, new ArrayList<>()));
       }
       List<List<Mark>> pages = new ArrayList<>();
       pages.add(first);
@@ -158,6 +146,32 @@ public final class MapSheet {
         scenes.add(scene(i, pages.size(), pages.get(i)));
       }
       return List.copyOf(scenes);
+    }
+
+    private Map<DrawnFoil, Polygon> areas(Frame frame) {
+      Map<DrawnFoil, Polygon> areas = new TreeMap<>(Comparator.comparing(DrawnFoil::number));
+      foils.forEach(foil -> areas.put(foil, frame.area(foil.border())));
+      return areas;
+    }
+
+    /** For each foil's number, the side from which most of it is seen. */
+    private Map<Integer, String> homes(Map<String, Map<DrawnFoil, Polygon>> seen) {
+      Map<Integer, String> homes = new HashMap<>();
+      Map<Integer, Double> most = new HashMap<>();
+      for (Frame frame : frames) {
+        if (frame.picture() instanceof SideView) {
+          String id = frame.picture().id();
+          seen.get(id)
+              .forEach(
+                  (foil, area) -> {
+                    if (area.area() > most.getOrDefault(foil.number(), 0.0)) {
+                      most.put(foil.number(), area.area());
+                      homes.put(foil.number(), id);
+                    }
+                  });
+        }
+      }
+      return homes;
     }
 
     private Scene scene(int page, int of, List<Mark> marks) {
@@ -183,7 +197,7 @@ public final class MapSheet {
     }
 
     private List<Mark> draw(
-        Frame frame, Map<DrawnFoil, Polygon> areas, Map<DrawnFoil, Frame> homes, List<Box> taken) {
+        Frame frame, Map<DrawnFoil, Polygon> areas, Map<Integer, String> homes, List<Box> taken) {
       List<Mark> marks = new ArrayList<>(frame.ground(head));
       addGrounds(frame, marks);
       addPointers(frame, marks, taken);
@@ -193,16 +207,17 @@ public final class MapSheet {
             marks.add(foil.mark(frame, area));
             wanted.add(foil);
           });
-      boolean flat = !(frame.picture() instanceof SideView);
+      String here = frame.picture().id();
+      Predicate<DrawnFoil> atHome =
+          foil -> !(frame.picture() instanceof SideView) || here.equals(homes.get(foil.number()));
       wanted.sort(
-          Comparator.comparing((DrawnFoil f) -> flat || frame.equals(homes.get(f)) ? 0 : 1)
+          Comparator.comparing((DrawnFoil foil) -> atHome.test(foil) ? 0 : 1)
               .thenComparing(DrawnFoil::number));
       Map<String, DrawnFoil> byLabel = new HashMap<>();
       List<LabelPlacer.Wish> wishes = new ArrayList<>();
       for (DrawnFoil foil : wanted) {
         byLabel.put(foil.label(), foil);
-        boolean mayLead = flat || frame.equals(homes.get(foil));
-        wishes.add(foil.wish(frame, areas.get(foil), mayLead));
+        wishes.add(foil.wish(frame, areas.get(foil), atHome.test(foil)));
       }
       LabelPlacer.Result result = LabelPlacer.place(wishes, frame.strips(), taken, LABEL_GAP_MM);
       for (LabelPlacer.Placed placed : result.placed()) {
