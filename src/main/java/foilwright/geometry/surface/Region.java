@@ -107,6 +107,46 @@ public final class Region {
         * weightArea(w1, w2, starts[fragment], starts[fragment + 1]);
   }
 
+  /**
+   * Writes the part of a convex polygon where a u + b v + c >= 0 to other arrays from an index on,
+   * where there must be room for one vertex more than it has.
+   *
+   * @return the index after its last vertex
+   */
+  private static int cut(
+      double[] u,
+      double[] v,
+      int from,
+      int to,
+      double a,
+      double b,
+      double c,
+      double[] intoU,
+      double[] intoV,
+      int into) {
+    if (from == to) {
+      return into;
+    }
+    int at = into;
+    double first = a * u[from] + b * v[from] + c;
+    double here = first;
+    for (int i = from; i < to; i++) {
+      int j = i + 1 == to ? from : i + 1;
+      double next = j == from ? first : a * u[j] + b * v[j] + c;
+      if (here >= 0) {
+        intoU[at] = u[i];
+        intoV[at++] = v[i];
+      }
+      if ((here > 0 && next < 0) || (here < 0 && next > 0)) {
+        double s = here / (here - next);
+        intoU[at] = u[i] + s * (u[j] - u[i]);
+        intoV[at++] = v[i] + s * (v[j] - v[i]);
+      }
+      here = next;
+    }
+    return at;
+  }
+
   private static double weightArea(double[] u, double[] v, int from, int to) {
     double twice = 0;
     for (int i = from + 1; i + 1 < to; i++) {
@@ -191,7 +231,6 @@ public final class Region {
   /** The part where {@code from <= field <= to}; an infinite bound leaves that side open. */
   public Region clip(LinearValues field, double from, double to) {
     Builder builder = new Builder(mesh);
-    Polygon polygon = new Polygon();
     for (int f = 0; f < triangles.length; f++) {
       int t = triangles[f];
       double a = field.at(t, 0);
@@ -207,14 +246,14 @@ public final class Region {
       if (least >= from && most <= to) {
         builder.add(this, f);
       } else if (most > from && least < to) {
-        polygon.set(w1, w2, starts[f], starts[f + 1]);
-        if (least < from) {
-          polygon.clip(b, c, a - from);
-        }
-        if (most > to) {
-          polygon.clip(-b, -c, to - a);
-        }
-        builder.add(t, polygon);
+        builder.addBetween(
+            this,
+            f,
+            a,
+            b,
+            c,
+            least < from ? from : Double.NEGATIVE_INFINITY,
+            most > to ? to : Double.POSITIVE_INFINITY);
       }
     }
     return builder.build();
@@ -227,15 +266,14 @@ public final class Region {
    * @throws IllegalArgumentException when the levels do not ascend
    */
   public List<Region> bands(LinearValues field, double[] levels) {
-    Builder[] parts = new Builder[levels.length + 1];
-    for (int i = 0; i < parts.length; i++) {
-      parts[i] = new Builder(mesh);
-      if (i > 1 && !(levels[i - 1] >= levels[i - 2])) {
+    for (int i = 1; i < levels.length; i++) {
+      if (!(levels[i] >= levels[i - 1])) {
         throw new IllegalArgumentException("levels must ascend: " + Arrays.toString(levels));
       }
     }
-    Polygon rest = new Polygon();
-    Polygon part = new Polygon();
+    int[] first = new int[triangles.length];
+    int[] last = new int[triangles.length];
+    int[] bucketStarts = new int[levels.length + 2];
     for (int f = 0; f < triangles.length; f++) {
       int t = triangles[f];
       double a = field.at(t, 0);
@@ -253,22 +291,44 @@ public final class Region {
       while (band < levels.length && levels[band] <= least) {
         band++;
       }
-      if (band == levels.length || most <= levels[band]) {
-        parts[band].add(this, f);
-        continue;
-      }
-      rest.set(w1, w2, starts[f], starts[f + 1]);
+      first[f] = band;
+      bucketStarts[band + 1]++;
       while (band < levels.length && levels[band] < most) {
-        part.set(rest.u, rest.v, 0, rest.size);
-        part.clip(-b, -c, levels[band] - a);
-        parts[band].add(t, part);
-        rest.clip(b, c, a - levels[band]);
         band++;
+        bucketStarts[band + 1]++;
       }
-      parts[band].add(t, rest);
+      last[f] = band;
     }
-    List<Region> bands = new ArrayList<>(parts.length);
-    for (Builder builder : parts) {
+    for (int band = 0; band <= levels.length; band++) {
+      bucketStarts[band + 1] += bucketStarts[band];
+    }
+    int[] bucket = new int[bucketStarts[levels.length + 1]];
+    int[] at = bucketStarts.clone();
+    for (int f = 0; f < triangles.length; f++) {
+      for (int band = first[f]; band <= last[f]; band++) {
+        bucket[at[band]++] = f;
+      }
+    }
+    List<Region> bands = new ArrayList<>(levels.length + 1);
+    Builder builder = new Builder(mesh);
+    for (int band = 0; band <= levels.length; band++) {
+      builder.clear();
+      for (int i = bucketStarts[band]; i < bucketStarts[band + 1]; i++) {
+        int f = bucket[i];
+        if (first[f] == last[f]) {
+          builder.add(this, f);
+          continue;
+        }
+        double a = field.at(triangles[f], 0);
+        builder.addBetween(
+            this,
+            f,
+            a,
+            field.at(triangles[f], 1) - a,
+            field.at(triangles[f], 2) - a,
+            band > first[f] ? levels[band - 1] : Double.NEGATIVE_INFINITY,
+            band < last[f] ? levels[band] : Double.POSITIVE_INFINITY);
+      }
       bands.add(builder.build());
     }
     return bands;
@@ -441,9 +501,42 @@ public final class Region {
     private double[] w1 = new double[256];
     private double[] w2 = new double[256];
     private int count;
+    private final Polygon half = new Polygon();
 
     Builder(TriangleMesh mesh) {
       this.mesh = mesh;
+    }
+
+    void clear() {
+      count = 0;
+    }
+
+    /**
+     * Adds the part of a fragment where {@code from <= a + b u + c v <= to}; an infinite bound cuts
+     * nothing off.
+     */
+    void addBetween(Region region, int f, double a, double b, double c, double from, double to) {
+      double[] u = region.w1;
+      double[] v = region.w2;
+      int start = region.starts[f];
+      int end = region.starts[f + 1];
+      if (from > Double.NEGATIVE_INFINITY && to < Double.POSITIVE_INFINITY) {
+        half.reserve(end - start + 1);
+        end = cut(u, v, start, end, b, c, a - from, half.u, half.v, 0);
+        start = 0;
+        u = half.u;
+        v = half.v;
+      }
+      reserve(end - start + 1);
+      int at = starts[count];
+      int stop =
+          to < Double.POSITIVE_INFINITY
+              ? cut(u, v, start, end, -b, -c, to - a, w1, w2, at)
+              : cut(u, v, start, end, b, c, a - from, w1, w2, at);
+      if (stop - at >= 3 && 2 * weightArea(w1, w2, at, stop) >= LEAST_SHARE) {
+        triangles[count++] = region.triangles[f];
+        starts[count] = stop;
+      }
     }
 
     void addTriangle(int t) {
@@ -474,18 +567,23 @@ public final class Region {
     }
 
     private int open(int t, int size) {
+      reserve(size);
+      int at = starts[count];
+      triangles[count++] = t;
+      starts[count] = at + size;
+      return at;
+    }
+
+    /** Makes room for one more fragment. */
+    private void reserve(int size) {
       if (count == triangles.length) {
         triangles = Arrays.copyOf(triangles, 2 * count);
         starts = Arrays.copyOf(starts, 2 * count + 1);
       }
-      int at = starts[count];
-      if (at + size > w1.length) {
+      if (starts[count] + size > w1.length) {
         w1 = Arrays.copyOf(w1, 2 * w1.length);
         w2 = Arrays.copyOf(w2, 2 * w2.length);
       }
-      triangles[count++] = t;
-      starts[count] = at + size;
-      return at;
     }
 
     Region build() {
@@ -528,28 +626,13 @@ public final class Region {
 
     void clip(double a, double b, double c) {
       reserve(size + 2);
-      int kept = 0;
-      for (int i = 0; i < size; i++) {
-        int j = i + 1 == size ? 0 : i + 1;
-        double here = a * u[i] + b * v[i] + c;
-        double next = a * u[j] + b * v[j] + c;
-        if (here >= 0) {
-          spareU[kept] = u[i];
-          spareV[kept++] = v[i];
-        }
-        if ((here > 0 && next < 0) || (here < 0 && next > 0)) {
-          double s = here / (here - next);
-          spareU[kept] = u[i] + s * (u[j] - u[i]);
-          spareV[kept++] = v[i] + s * (v[j] - v[i]);
-        }
-      }
+      size = cut(u, v, 0, size, a, b, c, spareU, spareV, 0);
       double[] swap = u;
       u = spareU;
       spareU = swap;
       swap = v;
       v = spareV;
       spareV = swap;
-      size = kept;
     }
 
     /** Cuts by a convex polygon: returns the common part and adds the parts outside to a list. */
