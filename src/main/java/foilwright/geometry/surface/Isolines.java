@@ -76,8 +76,12 @@ public final class Isolines {
     Inside values = (t, u, v) -> valueAt(other, t, u, v);
     for (int f = 0; f < region.fragmentCount(); f++) {
       int t = region.triangle(f);
-      double a = field.at(t, 0);
-      cross(region, f, a - level, field.at(t, 1) - a, field.at(t, 2) - a, values, chains);
+      double a = field.at(t, 0) - level;
+      double b = field.at(t, 1) - level;
+      double c = field.at(t, 2) - level;
+      if (Math.min(a, Math.min(b, c)) <= 0 && Math.max(a, Math.max(b, c)) >= 0) {
+        cross(region, f, a, b - a, c - a, values, chains);
+      }
     }
     return chains;
   }
