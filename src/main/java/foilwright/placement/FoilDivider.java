@@ -145,6 +145,9 @@ final class FoilDivider {
       across[i] = square(strip, middle, cuts[i]);
     }
     double reach = 2 * strip.mesh().longestEdge();
+    if (keepsItsWay(middle, cuts, reach)) {
+      return inOrder(strip, across);
+    }
     int[] near = new int[strip.fragmentCount()];
     int[] part = new int[strip.fragmentCount()];
     for (int f = 0; f < near.length; f++) {
@@ -190,6 +193,38 @@ final class FoilDivider {
       }
       parts.add(Region.join(strip.mesh(), pieces));
     }
+    return parts;
+  }
+
+  /**
+   * Whether a line lies well ahead of every cut after it and well behind before it, so that planes
+   * alone tell.
+   */
+  private static boolean keepsItsWay(Polyline middle, double[] cuts, double reach) {
+    if (middle.closed()) {
+      return false;
+    }
+    for (double cut : cuts) {
+      Plane plane = Plane.through(middle.at(cut), middle.tangentAt(cut));
+      for (int i = 0; i < middle.size(); i++) {
+        double ahead = middle.arcAt(i) - cut;
+        double needed = Math.min(Math.abs(ahead) / 2, 2 * reach);
+        if (Math.signum(ahead) * plane.distance(middle.points().get(i)) < needed) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private static List<Region> inOrder(Region strip, LinearValues[] across) {
+    List<Region> parts = new ArrayList<>();
+    Region rest = strip;
+    for (LinearValues cut : across) {
+      parts.add(rest.clip(cut, Double.NEGATIVE_INFINITY, 0));
+      rest = rest.clip(cut, 0, Double.POSITIVE_INFINITY);
+    }
+    parts.add(rest);
     return parts;
   }
 
