@@ -124,7 +124,7 @@ public final class Sheets {
   }
 
   private static List<String> cautions(Plan plan) {
-    List<String> sentences = new ArrayList<>(Caution.IN_SHORT);
+    List<String> sentences = new ArrayList<>();
     String missing =
         plan.guest().tests().missing().stream()
             .map(SafetyQuestion::words)
@@ -132,6 +132,7 @@ public final class Sheets {
     if (!missing.isEmpty()) {
       sentences.add("Missing on file: " + missing + ".");
     }
+    sentences.addAll(Caution.IN_SHORT);
     return sentences;
   }
 }

@@ -17,10 +17,12 @@ import foilwright.drawing.TextSize;
 import foilwright.drawing.Typeface;
 import foilwright.placement.PlacedFoil;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A foil prepared for drawing.
@@ -51,6 +53,12 @@ record DrawnFoil(
    * Seen more edgeways than this, a foil is drawn without hatch and black edge: both would clot.
    */
   private static final double LEAST_SEEN = 0.4;
+
+  /** A foil drawn thinner than this has fine lines inside, so that its colour still shows. */
+  private static final double NARROW_MM = 1.2;
+
+  /** In one thinner than this a line would hide the colour: the letter alone tells its mix. */
+  private static final double LEAST_FOR_CORE_MM = 0.85;
 
   private static final double CORNER_MM = 0.7;
   private static final double DOT_MM = 0.35;
@@ -103,17 +111,19 @@ record DrawnFoil(
       return new Mark(
           frame.id("foil-" + number()), Role.FOIL, Layer.FOILS, title, data(), style.faint(area));
     }
-    List<Part> parts = new ArrayList<>(style.parts(area));
+    double thickness = area.area() / (foil.width().toMillimetres() * frame.scale());
+    LineWeight inside = thickness < NARROW_MM ? LineWeight.FINE : LineWeight.MEDIUM;
+    List<Part> parts = new ArrayList<>(style.parts(area, inside));
     Curve along = frame.line(middle);
-    if (!along.isEmpty()) {
-      core(slot).ifPresent(pen -> parts.add(Part.Shape.drawn(along, pen)));
+    if (!along.isEmpty() && thickness >= LEAST_FOR_CORE_MM) {
+      core(slot, inside).ifPresent(pen -> parts.add(Part.Shape.drawn(along, pen)));
     }
     return new Mark(frame.id("foil-" + number()), Role.FOIL, Layer.FOILS, title, data(), parts);
   }
 
   /** The line along the foil that tells the mix: none, whole, dashed, dotted. */
-  static Optional<Pen> core(int slot) {
-    Pen whole = Pen.of(Ink.BLACK, LineWeight.MEDIUM);
+  static Optional<Pen> core(int slot, LineWeight weight) {
+    Pen whole = Pen.of(Ink.BLACK, weight);
     return switch (slot) {
       case 0 -> Optional.empty();
       case 1 -> Optional.of(whole);
@@ -125,24 +135,34 @@ record DrawnFoil(
   /**
    * The wish for a place for the number.
    *
+   * @param scalp what is seen of the scalp: places where the number stays on it come first
    * @param home whether this is the picture that shows the foil best: only there may a number stand
    *     where the foil is much foreshortened, or beside the picture
    */
-  LabelPlacer.Wish wish(Frame frame, Polygon area, boolean home) {
+  LabelPlacer.Wish wish(Frame frame, Polygon area, Polygon scalp, boolean home) {
     Typeface face = Typeface.shipped();
+    double width = face.width(label, TextSize.SMALL) + 2 * PADDING_MM;
+    double height = face.capHeight(TextSize.SMALL) + 2 * PADDING_MM;
     double least = home ? LEAST_FACING_AT_HOME : LEAST_FACING;
     List<Point> free =
         spots.stream()
             .filter(at -> frame.picture().facing(at) >= least)
             .map(frame::at)
             .filter(area::contains)
+            .sorted(
+                Comparator.comparing(
+                    spot -> !liesWithin(scalp, Box.centredOn(spot, width, height))))
             .toList();
-    return new LabelPlacer.Wish(
-        label,
-        face.width(label, TextSize.SMALL) + 2 * PADDING_MM,
-        face.capHeight(TextSize.SMALL) + 2 * PADDING_MM,
-        free,
-        home);
+    return new LabelPlacer.Wish(label, width, height, free, home);
+  }
+
+  private static boolean liesWithin(Polygon area, Box box) {
+    return Stream.of(
+            new Point(box.x(), box.y()),
+            new Point(box.right(), box.y()),
+            new Point(box.x(), box.bottom()),
+            new Point(box.right(), box.bottom()))
+        .allMatch(area::contains);
   }
 
   /** The number in its place. */

@@ -7,6 +7,7 @@ import foilwright.drawing.SurfaceLoops;
 import foilwright.geometry.Vector3;
 import foilwright.head.UnrolledScalp;
 import java.util.List;
+import java.util.Optional;
 
 /** The unrolled scalp: all of it at once, equal in area, the face up. */
 final class FlatMap implements Picture {
@@ -34,8 +35,8 @@ final class FlatMap implements Picture {
   }
 
   @Override
-  public Sides sides() {
-    return new Sides("L", "R");
+  public Optional<Sides> sides() {
+    return Optional.of(new Sides("L", "R"));
   }
 
   @Override

@@ -150,17 +150,27 @@ record Frame(Picture picture, Box cell, double scale, Point origin) {
     Typeface face = Typeface.shipped();
     double width = face.width(picture.caption(), TextSize.SMALL);
     double half = Math.max(box.width() / 2, width / 2 + 10);
-    Picture.Sides sides = picture.sides();
-    marks.add(
-        Mark.plain(
-            id("caption"),
-            Role.HEADING,
-            Layer.NOTES,
-            new Part.Lettering(
-                picture.caption(), new Point(centre - width / 2, base), TextSize.SMALL, Ink.BLACK),
-            new Part.Lettering(
-                sides.left(), new Point(centre - half, base), TextSize.SMALL, SheetInk.QUIET),
-            Part.Lettering.endingAt(
-                sides.right(), new Point(centre + half, base), TextSize.SMALL, SheetInk.QUIET)));
+    List<Part> parts = new ArrayList<>();
+    parts.add(
+        new Part.Lettering(
+            picture.caption(), new Point(centre - width / 2, base), TextSize.SMALL, Ink.BLACK));
+    picture
+        .sides()
+        .ifPresent(
+            sides -> {
+              parts.add(
+                  new Part.Lettering(
+                      sides.left(),
+                      new Point(centre - half, base),
+                      TextSize.SMALL,
+                      SheetInk.QUIET));
+              parts.add(
+                  Part.Lettering.endingAt(
+                      sides.right(),
+                      new Point(centre + half, base),
+                      TextSize.SMALL,
+                      SheetInk.QUIET));
+            });
+    marks.add(Mark.plain(id("caption"), Role.HEADING, Layer.NOTES, parts.toArray(Part[]::new)));
   }
 }

@@ -215,9 +215,10 @@ public final class MapSheet {
               .thenComparing(DrawnFoil::number));
       Map<String, DrawnFoil> byLabel = new HashMap<>();
       List<LabelPlacer.Wish> wishes = new ArrayList<>();
+      Polygon scalp = frame.area(head.scalp());
       for (DrawnFoil foil : wanted) {
         byLabel.put(foil.label(), foil);
-        wishes.add(foil.wish(frame, areas.get(foil), atHome.test(foil)));
+        wishes.add(foil.wish(frame, areas.get(foil), scalp, atHome.test(foil)));
       }
       LabelPlacer.Result result = LabelPlacer.place(wishes, frame.strips(), taken, LABEL_GAP_MM);
       for (LabelPlacer.Placed placed : result.placed()) {
@@ -373,7 +374,7 @@ public final class MapSheet {
     private List<Part> mixSample(Box box, int slot) {
       List<Part> parts = new ArrayList<>();
       parts.add(Part.Shape.drawn(Curve.rectangle(box), Pen.of(Ink.BLACK, LineWeight.FINE)));
-      DrawnFoil.core(slot)
+      DrawnFoil.core(slot, LineWeight.MEDIUM)
           .ifPresent(pen -> parts.add(Part.Shape.drawn(SheetLayout.Sign.acrossOf(box), pen)));
       return parts;
     }

@@ -5,6 +5,7 @@ import foilwright.drawing.Point;
 import foilwright.drawing.Polygon;
 import foilwright.drawing.SurfaceLoops;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One picture of a head: a side from which it is seen, or the unrolled scalp. Millimetres of the
@@ -17,10 +18,10 @@ interface Picture {
   /** What stands under the picture. */
   String caption();
 
-  /** What stands at its left and at its right: the client's sides. */
-  Sides sides();
+  /** Which of the client's sides lies where; empty when one lies behind the other. */
+  Optional<Sides> sides();
 
-  /** The client's side, and how it lies, at the left and at the right of a picture. */
+  /** The client's side that lies at the left and the one at the right of a picture. */
   record Sides(String left, String right) {}
 
   /** What can be seen of a part of the scalp. */

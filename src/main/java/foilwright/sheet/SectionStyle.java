@@ -52,15 +52,24 @@ record SectionStyle(Ink hue, List<Double> hatchDegrees) {
     return hue.towards(Ink.BLACK, TOWARDS_BLACK);
   }
 
-  /** A foil's area in this style, with an edge. */
+  /** An area in this style, with an edge. */
   List<Part> parts(Polygon area) {
+    return parts(area, LineWeight.MEDIUM);
+  }
+
+  /**
+   * An area in this style, with an edge.
+   *
+   * @param hatching how heavy the hatch is
+   */
+  List<Part> parts(Polygon area, LineWeight hatching) {
     List<Part> parts = new ArrayList<>();
     Curve border = area.curve();
     parts.add(Part.Shape.filled(border, tint()));
     for (double degrees : hatchDegrees) {
       Curve lines = area.hatched(Math.toRadians(degrees), SPACING_MM);
       if (!lines.isEmpty()) {
-        parts.add(Part.Shape.drawn(lines, Pen.of(hatchInk(), LineWeight.MEDIUM)));
+        parts.add(Part.Shape.drawn(lines, Pen.of(hatchInk(), hatching)));
       }
     }
     parts.add(Part.Shape.drawn(border, EDGE));

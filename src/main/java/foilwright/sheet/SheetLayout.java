@@ -31,7 +31,7 @@ final class SheetLayout {
   private static final double TITLE_MM = 10;
   private static final double SCALE_BOX_MM = 50;
   private static final double SCALE_BOX_HEIGHT_MM = 3;
-  private static final double SCALE_ROOM_MM = 11;
+  private static final double SCALE_ROOM_MM = 7.5;
   private static final double LEAST_SUBTITLE_MM = 20;
   private static final double SIGNS_MM = 10;
   private static final double SIGN_GAP_MM = 4;

@@ -8,6 +8,7 @@ import foilwright.drawing.SurfaceLoops;
 import foilwright.drawing.View;
 import foilwright.geometry.Vector3;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 
 /** The head as seen from one side. */
@@ -56,19 +57,18 @@ final class SideView implements Picture {
     return switch (view()) {
       case FRONT -> "Front";
       case BACK -> "Back";
-      case LEFT -> "Left side";
-      case RIGHT -> "Right side";
+      case LEFT -> "Left side: L near, R far";
+      case RIGHT -> "Right side: R near, L far";
       case TOP -> "Top, face up";
     };
   }
 
   @Override
-  public Sides sides() {
+  public Optional<Sides> sides() {
     return switch (view()) {
-      case FRONT -> new Sides("R", "L");
-      case BACK, TOP -> new Sides("L", "R");
-      case LEFT -> new Sides("L near", "R far");
-      case RIGHT -> new Sides("L far", "R near");
+      case FRONT -> Optional.of(new Sides("R", "L"));
+      case BACK, TOP -> Optional.of(new Sides("L", "R"));
+      case LEFT, RIGHT -> Optional.empty();
     };
   }
 

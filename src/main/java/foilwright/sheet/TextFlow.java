@@ -112,9 +112,13 @@ final class TextFlow {
     return new Point(x, y - 1.1);
   }
 
-  /** A paragraph, as wide as the column. */
+  /** A paragraph, as wide as the column; it stays whole on one page where a column holds it. */
   void paragraph(String text) {
-    lines(wrapped(text, column.width()), column.x(), Role.NOTE);
+    List<String> lines = wrapped(text, column.width());
+    if (lines.size() * LINE_MM <= column.height()) {
+      makeRoom(lines.size() * LINE_MM);
+    }
+    lines(lines, column.x(), Role.NOTE);
     y += 0.9;
   }
 
