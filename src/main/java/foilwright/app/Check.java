@@ -2,7 +2,10 @@ package foilwright.app;
 
 import foilwright.document.GuestDocument;
 import foilwright.document.HouseDocument;
+import foilwright.head.HeadSettings;
 import foilwright.pattern.Pattern;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /** Checks documents of any kind. */
@@ -11,7 +14,7 @@ public final class Check {
 
   /**
    * Reads one document and says what it is and what is wrong; lays a pattern on a usual head, as
-   * the usual house does, to find what only shows there.
+   * the usual house does, and fits the head of a guest, to find what only shows there.
    */
   public static CheckedDocument check(Workspace workspace, String named) {
     Found<?> found = workspace.any(named);
@@ -26,12 +29,16 @@ public final class Check {
           laid.problems().stream().filter(p -> p.document().equals(named)).toList(),
           false);
     }
+    List<FoundProblem> problems = new ArrayList<>(found.problems());
+    if (value.isPresent() && value.get() instanceof GuestDocument guest) {
+      guest.fitHead(HeadSettings.USUAL).problems().forEach(p -> problems.add(found.locate(p)));
+    }
     return new CheckedDocument(
         named,
         value.map(Check::kind),
         value.map(Check::title),
         Optional.empty(),
-        found.problems(),
+        problems,
         found.unreachable());
   }
 

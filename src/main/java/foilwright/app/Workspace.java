@@ -78,8 +78,19 @@ public final class Workspace {
             Problem.error(
                 NO_SUCH_DOCUMENT,
                 "",
-                "there is no document called \"" + named + "\"",
+                (isFolder(named) ? "there is only a folder, no document" : "there is no document")
+                    + " called \""
+                    + named
+                    + "\"",
                 "name a file, or a pattern, guest or house by its name")));
+  }
+
+  private boolean isFolder(String named) {
+    try {
+      return Files.isDirectory(folder.resolve(named));
+    } catch (InvalidPathException e) {
+      return false;
+    }
   }
 
   private <T> Found<T> find(

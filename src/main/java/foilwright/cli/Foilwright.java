@@ -117,13 +117,25 @@ public final class Foilwright {
       ParseResult options = parsed.subcommand();
       return commands.get(options.commandSpec().name()).run(options, terminal);
     } catch (ParameterException e) {
-      terminal.err().println(e.getMessage());
+      terminal.err().println(words(e));
       UnmatchedArgumentException.printSuggestions(e, terminal.err());
       terminal
           .err()
           .println("Try " + e.getCommandLine().getCommandSpec().qualifiedName() + " --help.");
       return Exit.USAGE;
     }
+  }
+
+  private static String words(ParameterException e) {
+    if (e instanceof UnmatchedArgumentException u && !u.isUnknownOption()) {
+      String first = u.getUnmatched().get(0);
+      return e.getCommandLine().getParent() == null
+          ? "\"" + first + "\" is not a command."
+          : "\""
+              + first
+              + "\" is not expected here; an option such as --out stands before its value.";
+    }
+    return e.getMessage();
   }
 
   private static OptionSpec help() {
@@ -141,8 +153,13 @@ public final class Foilwright {
     if (e instanceof FileAlreadyExistsException) {
       return "\"" + file + "\" is a file, not a folder; choose another name";
     }
-    return e instanceof FileSystemException f && f.getReason() != null
-        ? "\"" + file + "\": " + f.getReason()
-        : String.valueOf(e.getMessage());
+    if (e instanceof FileSystemException f) {
+      return "\""
+          + file
+          + "\" cannot be written or read"
+          + (f.getReason() == null ? "" : " (" + f.getReason() + ")")
+          + "; choose another folder or file";
+    }
+    return String.valueOf(e.getMessage());
   }
 }

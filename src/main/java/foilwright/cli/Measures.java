@@ -34,7 +34,7 @@ record Measures(boolean inches) {
   }
 
   String grams(Mass mass) {
-    return format("%.1f g", mass.toGrams());
+    return format(mass.toGrams() < 0.1 ? "%.2f g" : "%.1f g", mass.toGrams());
   }
 
   String share(Share share) {
@@ -57,6 +57,9 @@ record Measures(boolean inches) {
   }
 
   String range(Minutes from, Minutes to) {
+    if (to.toMinutes() < 0.05) {
+      return "0 min";
+    }
     if (to.toMinutes() < 10) {
       return format("%.1f to %.1f min", from.toMinutes(), to.toMinutes());
     }

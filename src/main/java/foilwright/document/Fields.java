@@ -69,7 +69,7 @@ final class Fields {
                 Nearest.find(key, free)
                     .or(() -> Nearest.find(key, known))
                     .map(near -> "write \"" + near + "\" if that is what was meant")
-                    .orElse("leave it out; known here: " + String.join(", ", known));
+                    .orElse("leave it out, or use one of: " + String.join(", ", known));
             problems.error(
                 "unknown-key",
                 pathOf(key),

@@ -19,6 +19,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Bytes to a tree with places. Strict: UTF-8 only (a byte order mark at the start is passed over),
@@ -37,6 +38,8 @@ final class TextReader {
                   .maxNameLength(1000)
                   .build())
           .build();
+
+  private static final Set<String> CURLY = Set.of("\u201c", "\u201d", "\u201e", "\u2018", "\u2019");
 
   private final ProblemLog problems;
   private final String text;
@@ -135,20 +138,29 @@ final class TextReader {
           "not-json",
           "",
           place(e.getLocation().getLineNr(), e.getLocation().getColumnNr()),
-          "the writing cannot be read here" + offending(e),
-          "look for a missing comma, quote or bracket just before this place");
+          "the writing cannot be read here" + offending(e).map(c -> ", at '" + c + "'").orElse(""),
+          offending(e).filter(CURLY::contains).isPresent()
+              ? "use straight quotes (\") round every word"
+              : "look for a missing or superfluous comma, quote or bracket just before this place");
       return Optional.empty();
     } catch (IOException e) {
       throw new UncheckedIOException("reading from memory failed", e);
     }
   }
 
-  private String offending(JsonProcessingException e) {
-    long at = e.getLocation().getCharOffset() - 1;
-    if (at < 0 || at >= text.length() || Character.isISOControl(text.charAt((int) at))) {
-      return "";
+  /** The sign at which reading stopped, which the reader may be one space short of. */
+  private Optional<String> offending(JsonProcessingException e) {
+    int at = (int) e.getLocation().getCharOffset() - 1;
+    if (at >= 0 && at < text.length() && Character.isWhitespace(text.charAt(at))) {
+      at++;
     }
-    return ", at '" + new String(Character.toChars(text.codePointAt((int) at))) + "'";
+    if (at < 0
+        || at >= text.length()
+        || Character.isWhitespace(text.charAt(at))
+        || Character.isISOControl(text.charAt(at))) {
+      return Optional.empty();
+    }
+    return Optional.of(Character.toString(text.codePointAt(at)));
   }
 
   private void checkNothingFollows(JsonParser parser) throws IOException {

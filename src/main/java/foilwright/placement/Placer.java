@@ -375,7 +375,7 @@ public final class Placer {
                   + (tooShort == 1 ? " piece" : " pieces")
                   + " of parting shorter than "
                   + half.section.fill().shortEnds().minimum()
-                  + " stay background.",
+                  + (tooShort == 1 ? " stays background." : " stay background."),
               "Lower the shortest foil if they are wanted."));
     }
     reportTooWide(half, path);
@@ -833,10 +833,10 @@ public final class Placer {
                       "sections[" + halves.get(j).index + "].region",
                       String.format(
                           Locale.ROOT,
-                          "The sections \"%s\" and \"%s\" both claim %.0f mm2 of scalp, %s.",
+                          "The sections \"%s\" and \"%s\" both claim %.1f cm2 of scalp, %s.",
                           halves.get(i).section.name(),
                           halves.get(j).section.name(),
-                          area,
+                          area / 100,
                           find(place).words()),
                       "Leave the earlier section out of the later one's region (except), or bound their heights"
                           + " or zones so that they do not meet.")

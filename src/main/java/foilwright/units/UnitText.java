@@ -11,6 +11,11 @@ final class UnitText {
   private static final Pattern FORM =
       Pattern.compile("\\s*([+-]?(?:\\d+\\.?\\d*|\\.\\d+))\\s*([^\\s\\d].*?)?\\s*");
 
+  private static final Pattern DECIMAL_COMMA = Pattern.compile("\\s*([+-]?\\d+),(\\d+(?:\\D.*)?)");
+
+  private static final Pattern FRACTION =
+      Pattern.compile("^[\\s\\d+-]*(?:\\d\\s*[/\u2044]\\s*\\d|[\u00bc-\u00be\u215b-\u215e])");
+
   private UnitText() {}
 
   /**
@@ -22,6 +27,7 @@ final class UnitText {
    *     unit
    */
   static double parse(String text, String what, Map<String, Double> factors) {
+    checkNumber(text);
     Matcher matcher = FORM.matcher(text);
     if (!matcher.matches()) {
       throw new IllegalArgumentException(
@@ -44,6 +50,19 @@ final class UnitText {
           "\"" + unit + "\" is not a unit of " + what + "; use " + names(factors));
     }
     return Double.parseDouble(matcher.group(1)) * factor;
+  }
+
+  /** Numbers that people write and that are told by more than "not a unit". */
+  private static void checkNumber(String text) {
+    Matcher comma = DECIMAL_COMMA.matcher(text);
+    if (comma.matches()) {
+      throw new IllegalArgumentException(
+          "\"" + text + "\" has a comma; write " + comma.group(1) + "." + comma.group(2));
+    }
+    if (FRACTION.matcher(text).find()) {
+      throw new IllegalArgumentException(
+          "\"" + text + "\" has a fraction; write it as a decimal, 0.125 for an eighth");
+    }
   }
 
   private static String names(Map<String, Double> factors) {

@@ -68,6 +68,58 @@ class CheckCommandTest {
   }
 
   @Test
+  void aFolderOfABareNameIsSaidToBeOne() throws IOException {
+    Files.createDirectory(folder.resolve("mine"));
+    assertRefused(3, "there is only a folder, no document called \"mine\"", run("check", "mine"));
+  }
+
+  @Test
+  void aTapeThatNoHeadHasIsFoundInAGuest() throws IOException {
+    Files.writeString(
+        folder.resolve("mine.json"),
+        """
+        {
+          "format": "foilwright guest 1",
+          "number": "guest-44",
+          "head": { "kind": "woman", "around": "22 in", "earToEar": "22 in" },
+          "hair": { "length": "10 in" }
+        }
+        """);
+    assertRefused(1, "line 4, column 61 (head.earToEar)", run("check", "mine.json"));
+  }
+
+  @Test
+  void lengthsAsPeopleWriteThemAreToldHowToWrite() throws IOException {
+    String guest =
+        "{ \"format\": \"foilwright guest 1\", \"number\": \"guest-44\", \"head\": {},"
+            + " \"hair\": { \"length\": \"%s\" } }";
+    Files.writeString(folder.resolve("comma.json"), guest.formatted("30,5 cm"));
+    assertRefused(1, "write 30.5 cm", run("check", "comma.json"));
+    for (String length : new String[] {"1/2 in", "13 1/2 in", "13\u00bd in"}) {
+      Files.writeString(folder.resolve("fraction.json"), guest.formatted(length));
+      assertRefused(1, "as a decimal", run("check", "fraction.json"));
+    }
+    Files.writeString(folder.resolve("density.json"), guest.formatted("200 per cm2"));
+    assertRefused(1, "\"per cm2\" is not a unit of a length", run("check", "density.json"));
+  }
+
+  @Test
+  void curlyQuotesAndAMissingCommaAreShown() throws IOException {
+    Files.writeString(
+        folder.resolve("mine.json"), "{\n  \u201cformat\u201d: \"foilwright pattern 1\"\n}");
+    assertRefused(
+        1,
+        "line 2, column 3: the writing cannot be read here, at '\u201c'",
+        run("check", "mine.json"));
+    assertRefused(1, "straight quotes", run("check", "mine.json"));
+    Files.writeString(
+        folder.resolve("mine.json"),
+        "{\n  \"format\": \"foilwright pattern 1\"\n  \"title\": \"x\"\n}");
+    assertRefused(
+        1, "line 3, column 3: the writing cannot be read here, at '\"'", run("check", "mine.json"));
+  }
+
+  @Test
   void aHugeFileIsRefusedUnread() throws IOException {
     try (RandomAccessFile file = new RandomAccessFile(folder.resolve("big.json").toFile(), "rw")) {
       file.setLength(50_000_000);
@@ -106,7 +158,8 @@ class CheckCommandTest {
     assertRefused(2, "FILE", run("check"));
     assertRefused(2, "--help", run("check", "--nonsense", "x"));
     assertRefused(2, "command", run());
-    assertRefused(2, "chekc", run("chekc"));
+    assertRefused(2, "\"chekc\" is not a command", run("chekc"));
+    assertRefused(2, "\"guest-07\" is not expected here", run("plan", "v-back", "guest-07"));
   }
 
   @Test
