@@ -4,9 +4,7 @@ import foilwright.geometry.Polyline;
 import foilwright.geometry.Vector3;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.IntPredicate;
 
 /**
@@ -412,14 +410,16 @@ public final class Region {
     if (other.mesh != mesh) {
       throw new IllegalArgumentException("the regions belong to different meshes");
     }
-    Map<Integer, List<Integer>> byTriangle = new HashMap<>();
-    for (int g = 0; g < other.triangles.length; g++) {
-      byTriangle.computeIfAbsent(other.triangles[g], t -> new ArrayList<>(2)).add(g);
+    // The other region's fragments by triangle, plus one: the first of each, and the next.
+    int[] first = new int[mesh.triangleCount()];
+    int[] next = new int[other.triangles.length + 1];
+    for (int g = other.triangles.length - 1; g >= 0; g--) {
+      next[g + 1] = first[other.triangles[g]];
+      first[other.triangles[g]] = g + 1;
     }
     Builder builder = new Builder(mesh);
     for (int f = 0; f < triangles.length; f++) {
-      List<Integer> cutters = byTriangle.getOrDefault(triangles[f], List.of());
-      if (cutters.isEmpty()) {
+      if (first[triangles[f]] == 0) {
         if (!inside) {
           builder.add(this, f);
         }
@@ -427,7 +427,8 @@ public final class Region {
       }
       List<Polygon> rest = new ArrayList<>();
       rest.add(new Polygon().set(w1, w2, starts[f], starts[f + 1]));
-      for (int g : cutters) {
+      for (int n = first[triangles[f]]; n > 0; n = next[n]) {
+        int g = n - 1;
         List<Polygon> left = new ArrayList<>();
         for (Polygon p : rest) {
           Polygon common =
