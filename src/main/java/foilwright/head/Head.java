@@ -594,7 +594,12 @@ public final class Head {
     Landmark landmark = Landmark.APEX;
     double nearestMm = Double.POSITIVE_INFINITY;
     for (Landmark candidate : Landmark.values()) {
-      double mm = form.straightTape(landmark(candidate), at.point());
+      Vector3 from = landmark(candidate);
+      // No tape is shorter than the straight way through the head.
+      if (from.distance(at.point()) >= nearestMm) {
+        continue;
+      }
+      double mm = form.straightTape(from, at.point());
       if (mm < nearestMm) {
         nearestMm = mm;
         landmark = candidate;

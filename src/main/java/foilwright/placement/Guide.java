@@ -4,7 +4,6 @@ import foilwright.geometry.Plane;
 import foilwright.geometry.Polyline;
 import foilwright.geometry.Vector3;
 import foilwright.geometry.surface.Isolines;
-import foilwright.geometry.surface.Region;
 import foilwright.geometry.surface.ScalarField;
 import foilwright.head.Head;
 import java.util.ArrayList;
@@ -43,8 +42,7 @@ final class Guide {
       Head head, Vector3 through, Vector3 square, Vector3 travel, double from, double to) {
     Plane plane = Plane.through(through, square);
     Polyline chain =
-        Isolines.of(Region.whole(head.mesh()), ScalarField.distanceFrom(head.mesh(), plane), 0)
-            .stream()
+        Isolines.of(head.scalp(), ScalarField.distanceFrom(head.mesh(), plane), 0).stream()
             .min((a, b) -> Double.compare(gap(a, through), gap(b, through)))
             .orElseThrow(() -> new IllegalArgumentException("the point is not on the scalp"));
     if (chain.closed()) {
