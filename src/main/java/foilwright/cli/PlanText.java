@@ -4,8 +4,10 @@ import foilwright.app.FoundProblem;
 import foilwright.app.Plan;
 import foilwright.hair.HairProfile;
 import foilwright.head.Tape;
+import foilwright.placement.Find;
 import foilwright.placement.PlacedFoil;
 import foilwright.placement.PlacedSection;
+import foilwright.problem.Severity;
 import foilwright.service.AppointmentEstimate;
 import foilwright.service.Caution;
 import foilwright.service.PlacingTime;
@@ -14,7 +16,9 @@ import foilwright.service.SafetyQuestion;
 import foilwright.units.Length;
 import java.io.PrintStream;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -45,6 +49,7 @@ final class PlanText {
             + plan.house().pace().name());
     out.println();
     printFigures();
+    printLookFirst();
     printSections();
     printZones();
     printVisit();
@@ -95,6 +100,24 @@ final class PlanText {
     for (Map.Entry<String, ProductEntry> slot : plan.house().products().entrySet()) {
       if (uses(slot.getKey())) {
         line("Mix " + slot.getKey(), product(slot.getKey(), slot.getValue()));
+      }
+    }
+  }
+
+  /** What may stop the work, before the details of it. */
+  private void printLookFirst() {
+    long missing =
+        Arrays.stream(SafetyQuestion.values())
+            .filter(question -> plan.guest().tests().of(question).isEmpty())
+            .count();
+    if (missing > 0) {
+      line(
+          "Look first",
+          missing + " of " + SafetyQuestion.values().length + " answers on tests are MISSING");
+    }
+    for (FoundProblem problem : plan.problems()) {
+      if (problem.problem().severity() != Severity.NOTE) {
+        line("Look first", problem.problem().message());
       }
     }
   }
@@ -255,6 +278,8 @@ final class PlanText {
                   measures.hairs(foil.pickedHairs()),
                   measures.grams(foil.hair())));
       out.println(" ".repeat(digits + 4) + "centre in the " + find(foil));
+      out.println(
+          " ".repeat(digits + 4) + "from " + end(foil.startFind()) + ", to " + end(foil.endFind()));
     }
   }
 
@@ -266,10 +291,27 @@ final class PlanText {
         + foil.lowerEnd().map(end -> " with the " + end + " end lower").orElse("");
   }
 
+  /** To half a millimetre, which is what a comb can hold. */
   private String slice(PlacedFoil foil) {
-    String from = measures.fine(foil.sliceAtStart());
-    String to = measures.fine(foil.sliceAtEnd());
-    return from.equals(to) ? from : from + " to " + to;
+    String from = measures.fine(toHalf(foil.sliceAtStart()));
+    String to = measures.fine(toHalf(foil.sliceAtEnd()));
+    return from.equals(to) ? from : from + " at its start, " + to + " at its end";
+  }
+
+  private static Length toHalf(Length length) {
+    return Length.ofMillimetres(Math.max(0.5, Math.rint(2 * length.toMillimetres()) / 2));
+  }
+
+  /** One end of a foil's middle line. */
+  private String end(Find find) {
+    double aside = Math.rint(find.fromCentre().toMillimetres());
+    String centre =
+        aside == 0
+            ? "on the centre line"
+            : measures.whole(Length.ofMillimetres(Math.abs(aside)))
+                + (aside > 0 ? " right" : " left")
+                + " of the centre line";
+    return measures.whole(find.fromHairline()) + " in from the hairline, " + centre;
   }
 
   private String background(PlacedFoil foil) {
@@ -314,7 +356,11 @@ final class PlanText {
     List<FoundProblem> problems = plan.problems();
     if (!problems.isEmpty()) {
       heading("To look at");
-      Problems.print(problems, out);
+      Problems.print(
+          problems.stream()
+              .sorted(Comparator.comparing((FoundProblem found) -> found.problem().severity()))
+              .toList(),
+          out);
     }
   }
 }

@@ -239,7 +239,8 @@ public final class Placer {
         if (!arm.strips().isEmpty()) {
           Strip first = arm.strips().get(0);
           Strip last = arm.strips().get(arm.strips().size() - 1);
-          boolean lastIsInner = fromHairline(last.last()) >= fromHairline(first.first());
+          boolean lastIsInner =
+              first.first().isEmpty() || fromHairline(last.last()) >= fromHairline(first.first());
           edges.addAll(lastIsInner ? last.last() : first.first());
         }
       }
@@ -833,9 +834,10 @@ public final class Placer {
                       "sections[" + halves.get(j).index + "].region",
                       String.format(
                           Locale.ROOT,
-                          "The sections \"%s\" and \"%s\" both claim %.1f cm2 of scalp, %s.",
+                          "The sections \"%s\" and \"%s\" both claim %.0f mm2 (%.1f cm2) of scalp, %s.",
                           halves.get(i).section.name(),
                           halves.get(j).section.name(),
+                          area,
                           area / 100,
                           find(place).words()),
                       "Leave the earlier section out of the later one's region (except), or bound their heights"

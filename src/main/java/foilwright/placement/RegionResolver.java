@@ -186,7 +186,8 @@ final class RegionResolver {
   private Region within(Region region, NamedArea area) {
     ScalarField signed = head.distanceFromCentreLine();
     LinearValues across = (t, k) -> Math.abs(signed.at(t, k));
-    ScalarField back = head.alongCentreLine();
+    ScalarField along = head.alongCentreLine();
+    LinearValues back = (t, k) -> Math.max(0, along.at(t, k));
     return area.match(
         triangle -> {
           double half = mm(triangle.baseWidth()) / 2;
@@ -250,12 +251,22 @@ final class RegionResolver {
   }
 
   /**
-   * What lies between two sections as a person sees them level: at each height from the inner edge
-   * of one to the inner edge of the other, and at heights that both have.
+   * What lies between two sections as a person who looks at the region sees them: at each height
+   * from the inner edge of one to the inner edge of the other, and at heights that both have.
    */
   private Region between(Region region, Region first, Region second) {
     Region both = Region.join(region.mesh(), List.of(first, second));
-    ViewFrame frame = ViewFrame.level(head.form().normal(both.areaCentroid()));
+    if (region.isEmpty() || first.isEmpty() || second.isEmpty()) {
+      return Region.empty(region.mesh());
+    }
+    Vector3 centroid = region.areaCentroid();
+    Vector3 nearest = region.nearest(centroid);
+    Vector3 centre =
+        Math.abs(centroid.x()) < 0.5 ? new Vector3(0, nearest.y(), nearest.z()) : nearest;
+    ViewFrame frame =
+        head.zoneAt(centre).seenFromAbove()
+            ? ViewFrame.FROM_ABOVE
+            : ViewFrame.level(head.form().normal(centre));
     boolean firstIsLeft =
         first.areaCentroid().dot(frame.across()) < second.areaCentroid().dot(frame.across());
     double[] left = innerEdge(firstIsLeft ? first : second, frame, 1);

@@ -72,6 +72,10 @@ final class Words {
         return diagonal.lowerEnd().words();
       }
     }
+    if (shape instanceof SectionShape.V v) {
+      boolean pointIsLower = v.apex() == SectionShape.Apex.DOWN;
+      return pointIsLower ? "point" : "outer";
+    }
     return end(down, centre, above);
   }
 

@@ -21,7 +21,8 @@ import java.util.function.Function;
 final class TextFlow {
   static final double LINE_MM = 4.2;
   private static final double HEADING_MM = 5.6;
-  private static final double BEFORE_HEADING_MM = 2.6;
+  private static final double BEFORE_HEADING_MM = 2.3;
+  private static final double AFTER_PARAGRAPH_MM = 0.5;
   static final double SWATCH_MM = 8.5;
 
   /** Words set on a page. */
@@ -119,7 +120,7 @@ final class TextFlow {
       makeRoom(lines.size() * LINE_MM);
     }
     lines(lines, column.x(), Role.NOTE);
-    y += 0.9;
+    y += AFTER_PARAGRAPH_MM;
   }
 
   private void lines(List<String> lines, double x, Role role) {
