@@ -58,7 +58,7 @@ public class FoilCountBenchmark {
     pattern = rows(scale);
     settings =
         new PlacingSettings(
-            Length.ofMillimetres(64 * scale),
+            Length.ofMillimetres(48 * scale),
             PlacingSettings.USUAL.thinnestSlice(),
             PlacingSettings.USUAL.thickestSlice(),
             PlacingSettings.USUAL.lightening());
@@ -76,7 +76,8 @@ public class FoilCountBenchmark {
             new SectionShape.Horizontal(),
             TravelFrom.BOTTOM,
             Fill.of(
-                Run.ofMillimetres(4 * scale), new Background.Even(Run.ofMillimetres(10 * scale)))));
+                Run.ofMillimetres(3 * scale),
+                new Background.Even(Run.ofMillimetres(7.5 * scale)))));
   }
 
   @Benchmark
