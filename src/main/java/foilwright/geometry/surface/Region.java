@@ -554,8 +554,10 @@ public final class Region {
       int from = region.starts[f];
       int size = region.starts[f + 1] - from;
       int at = open(region.triangles[f], size);
-      System.arraycopy(region.w1, from, w1, at, size);
-      System.arraycopy(region.w2, from, w2, at, size);
+      for (int i = 0; i < size; i++) {
+        w1[at + i] = region.w1[from + i];
+        w2[at + i] = region.w2[from + i];
+      }
     }
 
     void add(int t, Polygon polygon) {
