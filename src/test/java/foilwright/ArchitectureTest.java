@@ -56,6 +56,9 @@ class ArchitectureTest {
           "pattern",
           "placement",
           "service",
+          "service.schedule",
+          "service.mix",
+          "service.visit",
           "look");
 
   private static final List<String> DRAWING =
@@ -98,7 +101,14 @@ class ArchitectureTest {
         "pattern",
         HIPPARCHUS);
     allow(table, "service", "units", "problem", "anatomy", "hair", "placement");
-    allow(table, "look", without(CALCULATION, "look", "service"));
+    allow(table, "service.schedule", "service", "units", "problem");
+    allow(table, "service.mix", "service", "units", "problem", "anatomy", "hair", "placement");
+    allow(table, "service.visit", without(CALCULATION, "service.visit", "look", "fall"));
+    allow(
+        table,
+        "look",
+        without(
+            CALCULATION, "look", "service", "service.schedule", "service.mix", "service.visit"));
     allow(table, "drawing", "geometry", "geometry.surface", "units");
     for (String writer : List.of("svg", "png", "pdf")) {
       allow(table, "drawing." + writer, "drawing", "geometry", "geometry.surface", "units");
