@@ -7,6 +7,7 @@ import foilwright.service.FoilStock;
 import foilwright.service.PaceProfile;
 import foilwright.service.Prices;
 import foilwright.service.ProductEntry;
+import foilwright.service.RebookLengths;
 import foilwright.service.Tolerances;
 import foilwright.service.TonerEntry;
 import java.util.Collections;
@@ -28,6 +29,7 @@ import java.util.TreeMap;
  * @param toners names unique
  * @param slots what each mix slot of a pattern holds: the name of a product; slot A at least
  * @param foils at least one, names unique
+ * @param rebook regrowth at which the house asks a guest back
  */
 public record HouseDocument(
     String name,
@@ -39,7 +41,8 @@ public record HouseDocument(
     Prices prices,
     Tolerances tolerances,
     HeadSettings head,
-    HandAllowances hands) {
+    HandAllowances hands,
+    RebookLengths rebook) {
   public HouseDocument {
     if (name.isBlank()) {
       throw new IllegalArgumentException("a house needs a name");
@@ -64,6 +67,7 @@ public record HouseDocument(
     Objects.requireNonNull(tolerances);
     Objects.requireNonNull(head);
     Objects.requireNonNull(hands);
+    Objects.requireNonNull(rebook);
   }
 
   public Optional<PaceProfile> findPace(String wanted) {

@@ -6,9 +6,11 @@ import foilwright.service.FoilStock;
 import foilwright.service.MixRatio;
 import foilwright.service.PaceEntry;
 import foilwright.service.PaceProfile;
+import foilwright.service.PriceRule;
 import foilwright.service.Prices;
 import foilwright.service.ProductEntry;
 import foilwright.service.ProductKind;
+import foilwright.service.RebookLengths;
 import foilwright.service.ThreePoint;
 import foilwright.service.TimeWindow;
 import foilwright.service.Tolerances;
@@ -61,9 +63,11 @@ final class HouseReader {
     HeadSettings head = fields.find("head").map(HouseReader::head).orElse(HeadSettings.USUAL);
     HandAllowances hands =
         fields.find("hands").map(HouseReader::hands).orElse(HandAllowances.USUAL);
+    RebookLengths rebook =
+        fields.find("rebook").map(HouseReader::rebook).orElse(RebookLengths.USUAL);
     fields.close();
     return new HouseDocument(
-        name, paces, products, toners, slots, foils, prices, tolerances, head, hands);
+        name, paces, products, toners, slots, foils, prices, tolerances, head, hands, rebook);
   }
 
   /** Entries with a name each; a name that comes twice is a problem. */
@@ -234,7 +238,13 @@ final class HouseReader {
     Fields fields = item.fields();
     Prices none =
         new Prices(
-            "XXX", BigDecimal.ZERO, List.of(), BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO);
+            "XXX",
+            BigDecimal.ZERO,
+            List.of(),
+            BigDecimal.ZERO,
+            BigDecimal.ZERO,
+            BigDecimal.ZERO,
+            PriceRule.BAND);
     Item currencyItem = fields.require("currency");
     String currency = currencyItem.name();
     if (!currency.matches("[A-Z]{3}")) {
@@ -256,8 +266,14 @@ final class HouseReader {
     BigDecimal perHour = money(fields.require("perHour"), unit);
     BigDecimal perBowl = money(fields.require("perBowl"), unit);
     BigDecimal toner = money(fields.require("toner"), unit);
+    PriceRule quoteBy =
+        fields
+            .find("quoteBy")
+            .map(i -> i.word(PriceRule.values(), PriceRule::words))
+            .orElse(PriceRule.BAND);
     fields.close();
-    return item.build(() -> new Prices(unit, perFoil, bands, perHour, perBowl, toner), none);
+    return item.build(
+        () -> new Prices(unit, perFoil, bands, perHour, perBowl, toner, quoteBy), none);
   }
 
   private static Prices.Band band(Item item, String currency) {
@@ -362,5 +378,15 @@ final class HouseReader {
             .orElse(usual.thickestSlice());
     fields.close();
     return item.build(() -> new HandAllowances(thin, thick), usual);
+  }
+
+  private static RebookLengths rebook(Item item) {
+    Fields fields = item.fields();
+    Length least = Length.ofMillimetres(1);
+    Length most = Length.ofMillimetres(300);
+    Length from = fields.require("from").quantity(Kind.LENGTH, least, most);
+    Length to = fields.require("to").quantity(Kind.LENGTH, least, most);
+    fields.close();
+    return item.build(() -> new RebookLengths(from, to), RebookLengths.USUAL);
   }
 }

@@ -6,6 +6,7 @@ import foilwright.service.MixRatio;
 import foilwright.service.PaceProfile;
 import foilwright.service.Prices;
 import foilwright.service.ProductEntry;
+import foilwright.service.RebookLengths;
 import foilwright.service.TimeWindow;
 import foilwright.service.Tolerances;
 import foilwright.service.TonerEntry;
@@ -34,6 +35,7 @@ final class HouseWriter {
         .put("tolerances", tolerances(house.tolerances()))
         .put("head", head(house.head()))
         .put("hands", hands(house.hands()))
+        .put("rebook", rebook(house.rebook()))
         .toMap();
   }
 
@@ -129,6 +131,7 @@ final class HouseWriter {
         .put("perHour", money(prices.perHour(), currency))
         .put("perBowl", money(prices.perBowl(), currency))
         .put("toner", money(prices.toner(), currency))
+        .put("quoteBy", prices.quoteBy().words())
         .toMap();
   }
 
@@ -159,6 +162,13 @@ final class HouseWriter {
     return new Json.Group()
         .put("thinnestSlice", Kind.LENGTH.write(hands.thinnestSlice()))
         .put("thickestSlice", Kind.LENGTH.write(hands.thickestSlice()))
+        .toMap();
+  }
+
+  private static Map<String, Object> rebook(RebookLengths lengths) {
+    return new Json.Group()
+        .put("from", Kind.LENGTH.write(lengths.from()))
+        .put("to", Kind.LENGTH.write(lengths.to()))
         .toMap();
   }
 }

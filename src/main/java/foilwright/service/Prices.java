@@ -2,6 +2,7 @@ package foilwright.service;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * What the house charges, in exact money of one currency; none negative.
@@ -12,6 +13,7 @@ import java.util.List;
  * @param perHour of chair time
  * @param perBowl for each bowl mixed
  * @param toner for toning
+ * @param quoteBy which of the rules the house tells its guests
  */
 public record Prices(
     String currency,
@@ -19,7 +21,8 @@ public record Prices(
     List<Band> bands,
     BigDecimal perHour,
     BigDecimal perBowl,
-    BigDecimal toner) {
+    BigDecimal toner,
+    PriceRule quoteBy) {
 
   /** A price for a visit of at most so many foils. */
   public record Band(String name, int mostFoils, BigDecimal price) {
@@ -40,6 +43,7 @@ public record Prices(
     requireNotNegative(perHour);
     requireNotNegative(perBowl);
     requireNotNegative(toner);
+    Objects.requireNonNull(quoteBy);
     bands = List.copyOf(bands);
     for (int i = 1; i < bands.size(); i++) {
       if (bands.get(i).mostFoils() <= bands.get(i - 1).mostFoils()) {
