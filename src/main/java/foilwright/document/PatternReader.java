@@ -8,6 +8,7 @@ import foilwright.pattern.CentreStart;
 import foilwright.pattern.EarLineSide;
 import foilwright.pattern.Extent;
 import foilwright.pattern.Fill;
+import foilwright.pattern.FoilPlace;
 import foilwright.pattern.FoilRule;
 import foilwright.pattern.HaloBoundary;
 import foilwright.pattern.HeightBound;
@@ -141,9 +142,25 @@ final class PatternReader {
             fields
                 .find("seen")
                 .map(i -> i.word(ViewedFrom.values(), ViewedFrom::words))
-                .orElse(ViewedFrom.AUTO));
+                .orElse(ViewedFrom.AUTO),
+            fields
+                .find("leaveOut")
+                .map(i -> i.items(1).stream().map(PatternReader::foilPlace).toList())
+                .orElse(List.of()));
     fields.close();
     return section;
+  }
+
+  private static FoilPlace foilPlace(Item item) {
+    String text = item.sentence();
+    Optional<FoilPlace> place = FoilPlace.parse(text);
+    if (place.isEmpty() && item.isText()) {
+      item.error(
+          "wrong-form",
+          "\"" + Fields.shortened(text) + "\" is not the place of a foil",
+          "write for example \"row 3 foil 2\", or for one half of a pair \"left row 3 foil 2\"");
+    }
+    return place.orElse(FoilPlace.of(1, 1));
   }
 
   private static Angle degrees(Item item, double least, double most) {

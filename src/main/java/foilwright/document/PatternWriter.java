@@ -6,6 +6,7 @@ import foilwright.pattern.Background;
 import foilwright.pattern.EarLineSide;
 import foilwright.pattern.Extent;
 import foilwright.pattern.Fill;
+import foilwright.pattern.FoilPlace;
 import foilwright.pattern.HaloBoundary;
 import foilwright.pattern.HeightBound;
 import foilwright.pattern.KeptCover;
@@ -75,6 +76,10 @@ final class PatternWriter {
             keptCover(section.keptCover()))
         .put("fill", fill(section.fill()))
         .putIf(section.mirror(), "mirror", true)
+        .putIf(
+            !section.leaveOut().isEmpty(),
+            "leaveOut",
+            section.leaveOut().stream().map(FoilPlace::text).toList())
         .toMap();
   }
 

@@ -57,6 +57,7 @@ public final class PatternCheck {
       checkSides(section, path, problems);
       checkShape(section, path, problems);
       checkFill(section, path, problems);
+      checkLeaveOut(section, path, problems);
     }
     return problems.toList();
   }
@@ -338,6 +339,36 @@ public final class PatternCheck {
               "foils that lie back-to-back leave no background to stretch",
               "leave the remainder at the end, or balance it"));
     }
+  }
+
+  private static void checkLeaveOut(Section section, String path, Problems problems) {
+    List<FoilPlace> places = section.leaveOut();
+    for (int i = 0; i < places.size(); i++) {
+      FoilPlace place = places.get(i);
+      String at = path + ".leaveOut[" + i + "]";
+      if (place.side().isPresent() && !section.mirror()) {
+        problems.add(
+            Problem.error(
+                "leave-out-with-side",
+                at,
+                "\"" + place.text() + "\" names a side, but \"" + section.name() + "\" is no pair",
+                "write \"" + FoilPlace.of(place.row(), place.foil()).text() + "\""));
+      }
+      if (places.subList(0, i).stream().anyMatch(earlier -> meet(earlier, place))) {
+        problems.add(
+            Problem.error(
+                "leave-out-twice",
+                at,
+                "\"" + place.text() + "\" is left out already",
+                "name each foil once"));
+      }
+    }
+  }
+
+  private static boolean meet(FoilPlace a, FoilPlace b) {
+    return a.row() == b.row()
+        && a.foil() == b.foil()
+        && (a.side().isEmpty() || b.side().isEmpty() || a.side().equals(b.side()));
   }
 
   private static Optional<Length> thinnestSlice(Run slice) {

@@ -1,6 +1,7 @@
 package foilwright.pattern;
 
 import foilwright.units.Angle;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.MatchResult;
@@ -16,6 +17,7 @@ import java.util.regex.MatchResult;
  *     shapes only; -90 to 90 deg
  * @param brickLay each row of foils shifted by half a foil
  * @param seen how a person looks at the section
+ * @param leaveOut foils that are not placed; their hair stays background
  */
 public record Section(
     String name,
@@ -29,7 +31,8 @@ public record Section(
     Optional<ZigzagParting> zigzagParting,
     boolean brickLay,
     KeptCover keptCover,
-    ViewedFrom seen) {
+    ViewedFrom seen,
+    List<FoilPlace> leaveOut) {
   private static final java.util.regex.Pattern SIDES =
       java.util.regex.Pattern.compile("\\b(left|right)\\b");
 
@@ -44,6 +47,7 @@ public record Section(
     Objects.requireNonNull(zigzagParting);
     Objects.requireNonNull(keptCover);
     Objects.requireNonNull(seen);
+    leaveOut = List.copyOf(leaveOut);
   }
 
   /** A plain section: no pair, no turn, straight-edged partings, nothing kept, seen by zone. */
@@ -61,7 +65,8 @@ public record Section(
         Optional.empty(),
         false,
         KeptCover.NONE,
-        ViewedFrom.AUTO);
+        ViewedFrom.AUTO,
+        List.of());
   }
 
   public Section withMirror(boolean pair) {
@@ -77,7 +82,8 @@ public record Section(
         zigzagParting,
         brickLay,
         keptCover,
-        seen);
+        seen,
+        leaveOut);
   }
 
   public Section withTurned(Angle turn) {
@@ -93,7 +99,8 @@ public record Section(
         zigzagParting,
         brickLay,
         keptCover,
-        seen);
+        seen,
+        leaveOut);
   }
 
   public Section withZigzagParting(ZigzagParting teeth) {
@@ -109,7 +116,8 @@ public record Section(
         Optional.of(teeth),
         brickLay,
         keptCover,
-        seen);
+        seen,
+        leaveOut);
   }
 
   public Section withBrickLay(boolean shifted) {
@@ -125,12 +133,25 @@ public record Section(
         zigzagParting,
         shifted,
         keptCover,
-        seen);
+        seen,
+        leaveOut);
   }
 
   public Section withKeptCover(KeptCover cover) {
     return new Section(
-        name, why, region, shape, from, fill, mirror, turned, zigzagParting, brickLay, cover, seen);
+        name,
+        why,
+        region,
+        shape,
+        from,
+        fill,
+        mirror,
+        turned,
+        zigzagParting,
+        brickLay,
+        cover,
+        seen,
+        leaveOut);
   }
 
   public Section withSeen(ViewedFrom view) {
@@ -146,7 +167,25 @@ public record Section(
         zigzagParting,
         brickLay,
         keptCover,
-        view);
+        view,
+        leaveOut);
+  }
+
+  public Section withLeaveOut(List<FoilPlace> foils) {
+    return new Section(
+        name,
+        why,
+        region,
+        shape,
+        from,
+        fill,
+        mirror,
+        turned,
+        zigzagParting,
+        brickLay,
+        keptCover,
+        seen,
+        foils);
   }
 
   /**
@@ -161,7 +200,10 @@ public record Section(
     return exchanged.equals(name) ? name + ", " + region.keptSide().mirrored().words() : exchanged;
   }
 
-  /** The other half of the pair: left and right exchanged throughout; not itself to be mirrored. */
+  /**
+   * The other half of the pair: left and right exchanged throughout; not itself to be mirrored.
+   * Foils to be left out keep the side they name.
+   */
   public Section mirrored() {
     return new Section(
         mirroredName(),
@@ -175,6 +217,7 @@ public record Section(
         zigzagParting,
         brickLay,
         keptCover,
-        seen);
+        seen,
+        leaveOut);
   }
 }

@@ -2,6 +2,7 @@ package foilwright.placement;
 
 import foilwright.geometry.Polyline;
 import foilwright.geometry.surface.Region;
+import foilwright.pattern.FoilPlace;
 import foilwright.units.Area;
 import foilwright.units.Share;
 import java.util.List;
@@ -15,12 +16,13 @@ import java.util.List;
  * @param shape the section's shape in trade words
  * @param region what the section may use
  * @param foils the section's foils in working order
- * @param partings both edges of each slice, in the order of travel
- * @param remainders parts of slices that no foil holds
+ * @param partings both edges of each slice that holds a foil or could not, in the order of travel
+ * @param remainders parts of slices that no foil holds, among them foils that are left out
  * @param backgrounds the background between slices, and any cover asked for, in the order of travel
  * @param untouched what is left of the region before the first and after the last slice
  * @param figures sums over the section
  * @param remainderWords what was left at the end and how it was dealt with
+ * @param leftOut foils that the pattern leaves out here, in working order
  */
 public record PlacedSection(
     int index,
@@ -33,7 +35,8 @@ public record PlacedSection(
     List<Region> backgrounds,
     Region untouched,
     Figures figures,
-    String remainderWords) {
+    String remainderWords,
+    List<FoilPlace> leftOut) {
 
   /**
    * Sums over a section.
@@ -50,5 +53,6 @@ public record PlacedSection(
     partings = List.copyOf(partings);
     remainders = List.copyOf(remainders);
     backgrounds = List.copyOf(backgrounds);
+    leftOut = List.copyOf(leftOut);
   }
 }

@@ -43,6 +43,7 @@ public final class PlacementValidator {
     for (PlacedSection section : placement.sections()) {
       validator.areas(section);
       validator.crossings(section);
+      validator.leftOut(section);
     }
     validator.points(seed);
     validator.mirrors();
@@ -71,6 +72,23 @@ public final class PlacementValidator {
                 "This is a fault of the program: please report it."));
       }
     }
+  }
+
+  private void leftOut(PlacedSection section) {
+    for (PlacedFoil foil : section.foils()) {
+      if (isLeftOut(section, foil)) {
+        fault(
+            "fault-left-out",
+            section,
+            "foil " + foil.number() + " stands where one is left out.",
+            foil.centre());
+      }
+    }
+  }
+
+  private static boolean isLeftOut(PlacedSection section, PlacedFoil foil) {
+    return section.leftOut().stream()
+        .anyMatch(p -> p.row() == foil.row() && p.foil() == foil.inRow());
   }
 
   private static List<Region> parts(PlacedSection section) {
@@ -265,20 +283,20 @@ public final class PlacementValidator {
       if (other == null || !mayMirror(other, section)) {
         continue;
       }
-      if (other.foils().size() != section.foils().size()) {
+      // A foil that one half leaves out has nothing to mirror on the other.
+      List<PlacedFoil> here = section.foils().stream().filter(f -> !isLeftOut(other, f)).toList();
+      List<PlacedFoil> there = other.foils().stream().filter(f -> !isLeftOut(section, f)).toList();
+      if (there.size() != here.size()) {
         fault(
             "fault-mirror",
             section,
-            section.foils().size()
-                + " foils on one side, "
-                + other.foils().size()
-                + " on the other.",
+            here.size() + " foils on one side, " + there.size() + " on the other.",
             section.region().areaCentroid());
         continue;
       }
-      for (int i = 0; i < section.foils().size(); i++) {
-        PlacedFoil a = other.foils().get(i);
-        PlacedFoil b = section.foils().get(i);
+      for (int i = 0; i < here.size(); i++) {
+        PlacedFoil a = there.get(i);
+        PlacedFoil b = here.get(i);
         if (a.centre().mirrored().distance(b.centre()) > MIRROR_MM
             || Math.abs(a.area().minus(b.area()).toSquareMillimetres()) > MIRROR_MM * 100) {
           fault(

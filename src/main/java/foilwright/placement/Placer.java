@@ -11,6 +11,7 @@ import foilwright.hair.HairOnHead;
 import foilwright.hair.HairProfile;
 import foilwright.head.Head;
 import foilwright.pattern.Extent;
+import foilwright.pattern.FoilPlace;
 import foilwright.pattern.FoilRule;
 import foilwright.pattern.HeadDimensions;
 import foilwright.pattern.KeptCover;
@@ -29,10 +30,13 @@ import foilwright.units.Mass;
 import foilwright.units.Share;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Lays a pattern on a head: regions, partings, slices, foils, their numbers and their figures. */
 public final class Placer {
@@ -88,11 +92,21 @@ public final class Placer {
     private List<Strip.Arm> arms = List.of();
     private final List<List<Draft>> rows = new ArrayList<>();
     private final List<Region> remainders = new ArrayList<>();
+    private final List<FoilPlace> leftOut = new ArrayList<>();
+
+    /** Slices that would hold foils, but all of them are left out. */
+    private final Set<Strip> unparted = Collections.newSetFromMap(new IdentityHashMap<>());
 
     Half(Section section, int index, boolean second) {
       this.section = section;
       this.index = index;
       this.second = second;
+    }
+
+    /** Whether the pattern leaves a foil out on this half. */
+    boolean leavesOut(Draft draft) {
+      return section.leaveOut().stream()
+          .anyMatch(p -> p.names(section.region().keptSide(), draft.row(), draft.inRow()));
     }
 
     Region slices() {
@@ -130,6 +144,7 @@ public final class Placer {
       }
     }
     reportOverlaps();
+    noteUnknownFoils(pattern);
     List<Half> order = ordered(pattern.order());
     List<PlacedFoil> foils = new ArrayList<>();
     List<List<PlacedFoil>> bySection = new ArrayList<>();
@@ -140,6 +155,9 @@ public final class Placer {
       for (Draft draft : step.row()) {
         List<MixSlot> mix = step.half().section.fill().mix();
         MixSlot slot = mix.get(inSection[h]++ % mix.size());
+        if (step.half().leavesOut(draft)) {
+          continue;
+        }
         PlacedFoil foil = finish(step.half(), draft, foils.size() + 1, slot);
         foils.add(foil);
         bySection.get(h).add(foil);
@@ -191,6 +209,23 @@ public final class Placer {
     half.arms = layout.lay();
     problems.addAll(layout.problems());
     divide(half, path);
+    leaveOut(half);
+  }
+
+  private static void leaveOut(Half half) {
+    Set<Strip> parted = Collections.newSetFromMap(new IdentityHashMap<>());
+    for (List<Draft> row : half.rows) {
+      for (Draft draft : row) {
+        if (half.leavesOut(draft)) {
+          half.remainders.add(draft.region());
+          half.leftOut.add(FoilPlace.of(draft.row(), draft.inRow()));
+          half.unparted.add(draft.strip());
+        } else {
+          parted.add(draft.strip());
+        }
+      }
+    }
+    half.unparted.removeAll(parted);
   }
 
   /** Takes the kept covers off a half's region and returns what is left. */
@@ -616,7 +651,7 @@ public final class Placer {
         Length.ofMillimetres(middle.length()),
         Length.ofMillimetres(draft.strip().thicknessAt().applyAsDouble(middle.first())),
         Length.ofMillimetres(draft.strip().thicknessAt().applyAsDouble(middle.last())),
-        Length.ofMillimetres(draft.backgroundMm()),
+        Length.ofMillimetres(draft.backgroundMm() + leftOutBefore(half, draft, centre)),
         Area.ofSquareMillimetres(draft.region().area()),
         share,
         section.fill().picksPerMillimetre() * middle.length(),
@@ -628,6 +663,26 @@ public final class Placer {
         find(centre),
         find(middle.first()),
         find(middle.last()));
+  }
+
+  /** What slices without a parting just before a foil's own add to its background. */
+  private static double leftOutBefore(Half half, Draft draft, Vector3 centre) {
+    double sum = 0;
+    if (half.unparted.isEmpty()) {
+      return sum;
+    }
+    List<Strip> strips = draft.arm().strips();
+    for (int i = strips.indexOf(draft.strip()) - 1; i >= 0; i--) {
+      Strip strip = strips.get(i);
+      if (!half.unparted.contains(strip)) {
+        break;
+      }
+      Vector3 edge = nearest(strip.first(), nearest(strip.middle(), centre));
+      sum +=
+          strip.thicknessAt().applyAsDouble(edge)
+              + Math.max(0, strip.backgroundAt().applyAsDouble(edge));
+    }
+    return sum;
   }
 
   private Find find(Vector3 point) {
@@ -714,8 +769,10 @@ public final class Placer {
     }
     for (Strip.Arm arm : half.arms) {
       for (Strip strip : arm.strips()) {
-        partings.addAll(strip.first());
-        partings.addAll(strip.last());
+        if (!half.unparted.contains(strip)) {
+          partings.addAll(strip.first());
+          partings.addAll(strip.last());
+        }
       }
       backgrounds.addAll(arm.backgrounds());
       untouched.add(arm.untouched());
@@ -740,7 +797,8 @@ public final class Placer {
             hairs,
             picked,
             Share.ofFraction(hairs > 0 ? lightened / hairs : 0)),
-        remainderWords(half));
+        remainderWords(half),
+        half.leftOut);
   }
 
   /** What no arm took in: a pivot's region outside its span. */
@@ -800,6 +858,41 @@ public final class Placer {
                         settings.thickestSlice()),
                     "Change the slice, or keep the section off the place where its partings draw together.")
                 .at(worst.get().centre()));
+      }
+    }
+  }
+
+  // ---- foils left out
+
+  private void noteUnknownFoils(Pattern pattern) {
+    for (int i = 0; i < pattern.sections().size(); i++) {
+      Section section = pattern.sections().get(i);
+      int index = i;
+      List<Half> pair = halves.stream().filter(h -> h.index == index).toList();
+      for (int k = 0; k < section.leaveOut().size(); k++) {
+        FoilPlace place = section.leaveOut().get(k);
+        boolean known =
+            pair.stream()
+                .anyMatch(
+                    half ->
+                        half.rows.stream()
+                            .flatMap(List::stream)
+                            .anyMatch(
+                                d ->
+                                    place.names(
+                                        half.section.region().keptSide(), d.row(), d.inRow())));
+        if (!known) {
+          problems.add(
+              Problem.note(
+                  "no-such-foil",
+                  "sections[" + i + "].leaveOut[" + k + "]",
+                  "On this head the section \""
+                      + section.name()
+                      + "\" has no "
+                      + place.text()
+                      + " to leave out.",
+                  "Nothing to put right: every foil that is there is placed."));
+        }
       }
     }
   }

@@ -8,6 +8,7 @@ import foilwright.pattern.CentreStart;
 import foilwright.pattern.EarLineSide;
 import foilwright.pattern.Extent;
 import foilwright.pattern.Fill;
+import foilwright.pattern.FoilPlace;
 import foilwright.pattern.FoilRule;
 import foilwright.pattern.HaloBoundary;
 import foilwright.pattern.HeadMeasure;
@@ -112,7 +113,20 @@ final class RandomPatterns {
         random.nextBoolean(),
         new KeptCover(
             maybe(() -> extent(1, 40)), maybe(() -> extent(1, 40)), maybe(() -> extent(1, 40))),
-        any(ViewedFrom.values()));
+        any(ViewedFrom.values()),
+        leaveOut());
+  }
+
+  private List<FoilPlace> leaveOut() {
+    List<FoilPlace> places = new ArrayList<>();
+    for (int i = random.nextInt(4); i > 0; i--) {
+      places.add(
+          new FoilPlace(
+              maybe(() -> any(Side.LEFT, Side.RIGHT)),
+              1 + random.nextInt(12),
+              1 + random.nextInt(5)));
+    }
+    return places;
   }
 
   private RegionSpec region() {

@@ -1,8 +1,10 @@
 package foilwright.pattern;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import foilwright.anatomy.Landmark;
+import foilwright.anatomy.Side;
 import foilwright.anatomy.Zone;
 import foilwright.problem.Problem;
 import foilwright.units.Angle;
@@ -182,5 +184,28 @@ class PatternCheckTest {
         PatternCheck.problems(Pattern.of("test", section("a", LEFT), section("a", LEFT)))) {
       assertEquals("give each section its own name", problem.cure());
     }
+  }
+
+  @Test
+  void aFoilLeftOutIsNamedOnce() {
+    FoilPlace any = FoilPlace.of(2, 1);
+    FoilPlace left = FoilPlace.of(Side.LEFT, 2, 1);
+    FoilPlace right = FoilPlace.of(Side.RIGHT, 2, 1);
+    Section pair = section("pair", LEFT).withMirror(true);
+    assertEquals(List.of(), codes(pair.withLeaveOut(List.of(left, right, FoilPlace.of(2, 2)))));
+    assertEquals(
+        List.of("leave-out-twice sections[0].leaveOut[1]"),
+        codes(pair.withLeaveOut(List.of(any, right))));
+    assertEquals(
+        List.of("leave-out-with-side sections[0].leaveOut[0]"),
+        codes(section("single", LEFT).withLeaveOut(List.of(left))));
+    for (FoilPlace place : List.of(any, left, right)) {
+      assertEquals(Optional.of(place), FoilPlace.parse(" " + place.text() + " "));
+    }
+    for (String text : List.of("row 0 foil 1", "row 1", "middle row 1 foil 1", "row 1000 foil 1")) {
+      assertEquals(Optional.empty(), FoilPlace.parse(text));
+    }
+    assertThrows(IllegalArgumentException.class, () -> FoilPlace.of(0, 1));
+    assertThrows(IllegalArgumentException.class, () -> FoilPlace.of(Side.MIDDLE, 1, 1));
   }
 }

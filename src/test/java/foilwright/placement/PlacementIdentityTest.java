@@ -307,7 +307,8 @@ class PlacementIdentityTest {
             whole.backgrounds(),
             whole.untouched(),
             whole.figures(),
-            whole.remainderWords());
+            whole.remainderWords(),
+            whole.leftOut());
     List<String> codes =
         PlacementValidator.faults(new Placement(List.of(doubled), twice, List.of()), 3).stream()
             .map(Problem::code)
@@ -336,7 +337,8 @@ class PlacementIdentityTest {
             whole.backgrounds(),
             Region.empty(HEAD.mesh()),
             whole.figures(),
-            whole.remainderWords());
+            whole.remainderWords(),
+            whole.leftOut());
     codes =
         PlacementValidator.faults(new Placement(List.of(tangled), whole.foils(), List.of()), 3)
             .stream()

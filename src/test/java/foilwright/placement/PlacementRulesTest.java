@@ -18,6 +18,7 @@ import foilwright.pattern.Background;
 import foilwright.pattern.EarLineSide;
 import foilwright.pattern.Extent;
 import foilwright.pattern.Fill;
+import foilwright.pattern.FoilPlace;
 import foilwright.pattern.FoilRule;
 import foilwright.pattern.HaloBoundary;
 import foilwright.pattern.HeightBound;
@@ -38,6 +39,7 @@ import foilwright.pattern.ZigzagParting;
 import foilwright.problem.Problem;
 import foilwright.units.Angle;
 import foilwright.units.Length;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -487,5 +489,93 @@ class PlacementRulesTest {
                 FILL.withMix(MixSlot.A, MixSlot.A, MixSlot.B)));
     String mixes = placement.foils().stream().map(PlacedFoil::mix).collect(Collectors.joining());
     assertTrue("AAB".repeat(20).startsWith(mixes), mixes);
+  }
+
+  // ---- foils left out
+
+  private static List<String> places(PlacedSection section) {
+    return section.foils().stream()
+        .map(f -> "row " + f.row() + " foil " + f.inRow() + " " + f.mix())
+        .toList();
+  }
+
+  @Test
+  void aFoilLeftOutStaysBackgroundAndTheRestKeepTheirPlaces() {
+    Section all = level("level", BACK_LEFT.withInsetFromHairline(mm(20))).withMirror(true);
+    Fill order = all.fill().withMix(MixSlot.A, MixSlot.B);
+    Section mixed =
+        Section.of("level", all.region(), all.shape(), all.from(), order).withMirror(true);
+    Placement whole = place(mixed);
+    Section given = mixed.withLeaveOut(List.of(FoilPlace.of(2, 1), FoilPlace.of(Side.RIGHT, 1, 1)));
+    Placement placement = place(given);
+    assertEquals(List.of(), PlacementValidator.faults(placement, 5));
+    assertEquals(whole.foils().size() - 3, placement.foils().size());
+    for (int h = 0; h < 2; h++) {
+      List<String> kept = new ArrayList<>(places(whole.sections().get(h)));
+      boolean right = whole.sections().get(h).foils().get(0).side() == Side.RIGHT;
+      assertTrue(kept.removeIf(p -> p.startsWith("row 2 foil 1 ")));
+      assertEquals(right, right && kept.removeIf(p -> p.startsWith("row 1 foil 1 ")));
+      assertEquals(kept, places(placement.sections().get(h)));
+      assertEquals(
+          right ? List.of(FoilPlace.of(1, 1), FoilPlace.of(2, 1)) : List.of(FoilPlace.of(2, 1)),
+          placement.sections().get(h).leftOut());
+    }
+    for (int i = 0; i < placement.foils().size(); i++) {
+      assertEquals(i + 1, placement.foils().get(i).number());
+    }
+    assertEquals(List.of(), placement.problems());
+  }
+
+  /** Without its parting, a row left out is background of the next: 12 + 4 + 12 mm. */
+  @Test
+  void aRowLeftOutJoinsTheBackground() {
+    Section section = level("level", BACK.withInsetFromHairline(mm(20)));
+    Placement whole = place(section);
+    List<FoilPlace> row =
+        whole.foils().stream()
+            .filter(f -> f.row() == 2)
+            .map(f -> FoilPlace.of(f.row(), f.inRow()))
+            .toList();
+    Placement placement = place(section.withLeaveOut(row));
+    assertEquals(List.of(), PlacementValidator.faults(placement, 5));
+    PlacedFoil before = foilOf(whole, 3);
+    PlacedFoil after = foilOf(placement, 3);
+    assertEquals(before.centre(), after.centre());
+    double second = foilOf(whole, 2).backgroundBefore().toMillimetres();
+    assertEquals(
+        before.backgroundBefore().toMillimetres() + 4 + second,
+        after.backgroundBefore().toMillimetres(),
+        1);
+    assertEquals(foilOf(whole, 4).backgroundBefore(), foilOf(placement, 4).backgroundBefore());
+    assertEquals(
+        whole.sections().get(0).partings().size() - 2,
+        placement.sections().get(0).partings().size());
+  }
+
+  private static PlacedFoil foilOf(Placement placement, int row) {
+    return placement.foils().stream().filter(f -> f.row() == row).findFirst().orElseThrow();
+  }
+
+  @Test
+  void aFoilThatIsNotThereIsNoted() {
+    Placement placement =
+        place(
+            DIAGONALS.withLeaveOut(
+                List.of(FoilPlace.of(Side.LEFT, 1, 1), FoilPlace.of(Side.LEFT, 9, 1))));
+    Problem problem = only(placement, "no-such-foil");
+    assertEquals("sections[0].leaveOut[1]", problem.path());
+    assertTrue(problem.message().contains("left row 9 foil 1"), problem.message());
+    assertEquals(List.of(), PlacementValidator.faults(placement, 5));
+  }
+
+  @Test
+  void aSectionMayLoseAllItsFoils() {
+    Section section = level("level", BACK);
+    List<FoilPlace> every =
+        place(section).foils().stream().map(f -> FoilPlace.of(f.row(), f.inRow())).toList();
+    Placement placement = place(section.withLeaveOut(every), DIAGONALS.withMirror(false));
+    assertEquals(List.of(), placement.sections().get(0).foils());
+    assertEquals(List.of(), placement.sections().get(0).partings());
+    assertEquals(1, placement.foils().get(0).number());
   }
 }

@@ -78,7 +78,8 @@ final class ServiceSamples {
               List.of(),
               REGION,
               new PlacedSection.Figures(Area.ofSquareMillimetres(50), 100, 50, Share.ZERO),
-              ""));
+              "",
+              List.of()));
     }
     return new Placement(placed, all, List.of());
   }
