@@ -1,9 +1,12 @@
 package foilwright.drawing;
 
-/** What a file format adds to the drawing commands of {@code Graphics2D}. */
+/** One page of a file format, which takes a scene part by part. */
 public interface Page {
   /** Called before the parts of a mark. */
   void open(Mark mark);
+
+  /** Fills a curve, draws along it, or both; the fill lies below the line. */
+  void draw(Part.Shape shape);
 
   /** Sets a line of text. */
   void letter(Part.Lettering lettering);

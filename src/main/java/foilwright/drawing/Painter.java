@@ -6,22 +6,19 @@ import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.Path2D;
 
-/**
- * Puts a scene on a {@code Graphics2D} whose unit is one millimetre. It decides nothing: every
- * mark, in order, as it stands in the scene.
- */
+/** Puts a scene on a page. It decides nothing: every mark, in order, as it stands in the scene. */
 public final class Painter {
   private static final float MITRE_LIMIT = 4;
 
   private Painter() {}
 
-  /** Paints every mark of a scene; the page sets the text and may frame each mark. */
-  public static void paint(Scene scene, Graphics2D graphics, Page page) {
+  /** Hands every part of a scene to a page. */
+  public static void paint(Scene scene, Page page) {
     for (Mark mark : scene.marks()) {
       page.open(mark);
       for (Part part : mark.parts()) {
         if (part instanceof Part.Shape shape) {
-          paint(shape, graphics);
+          page.draw(shape);
         } else if (part instanceof Part.Lettering lettering) {
           page.letter(lettering);
         }
@@ -30,7 +27,8 @@ public final class Painter {
     }
   }
 
-  private static void paint(Part.Shape shape, Graphics2D graphics) {
+  /** Draws a shape on a {@code Graphics2D} whose unit is one millimetre. */
+  public static void draw(Part.Shape shape, Graphics2D graphics) {
     Shape outline = toShape(shape.curve());
     if (shape.fill().isPresent()) {
       graphics.setPaint(toColour(shape.fill().get()));

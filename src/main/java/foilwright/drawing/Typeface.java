@@ -86,6 +86,11 @@ public final class Typeface {
     return "DejaVu Sans";
   }
 
+  /** The whole TrueType file. */
+  public byte[] fileBytes() {
+    return file.array().clone();
+  }
+
   private int unsigned16(int at) {
     return file.getShort(at) & 0xffff;
   }

@@ -37,7 +37,7 @@ public final class SvgWriter {
     graphics.setGeomDoubleConverter(SvgWriter::number);
     graphics.setTransformDoubleConverter(SvgWriter::number);
     openSheet(scene, letters, out);
-    Painter.paint(scene, graphics, new SvgPage(out, graphics, letters));
+    Painter.paint(scene, new SvgPage(out, graphics, letters));
     out.append("</g>");
     ViewBox box = new ViewBox(0, 0, scene.widthMm(), scene.heightMm());
     String svg = graphics.getSVGElement(scene.id(), true, box, null, null);
@@ -201,6 +201,11 @@ public final class SvgWriter {
         escape(mark.title(), out);
         out.append("</title>");
       }
+    }
+
+    @Override
+    public void draw(Part.Shape shape) {
+      Painter.draw(shape, graphics);
     }
 
     @Override
