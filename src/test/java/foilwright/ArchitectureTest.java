@@ -114,7 +114,6 @@ class ArchitectureTest {
       allow(table, "drawing." + writer, "drawing", "geometry", "geometry.surface", "units");
     }
     table.get("drawing.svg").add("org.jfree.svg..");
-    table.get("drawing.png").add("org.apache.batik..");
     table.get("drawing.pdf").add("org.apache.pdfbox..");
     table.get("drawing.pdf").add("de.rototor.pdfbox..");
     allow(table, "sheet", Stream.concat(CALCULATION.stream(), DRAWING.stream()).toList());

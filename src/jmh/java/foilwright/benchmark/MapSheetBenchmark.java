@@ -7,8 +7,10 @@ import foilwright.drawing.svg.SvgWriter;
 import foilwright.head.Head;
 import foilwright.placement.Placement;
 import foilwright.placement.Placer;
+import foilwright.sheet.DrawnHead;
 import foilwright.sheet.MapNotes;
 import foilwright.sheet.MapSheet;
+import foilwright.sheet.Paper;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -56,7 +58,7 @@ public class MapSheetBenchmark {
             Shipped.guest().hair(),
             house.placingSettings(house.foils().get(0)),
             HeadBenchmark.ready(head));
-    sheet = MapSheet.on(head);
+    sheet = MapSheet.on(DrawnHead.of(head), Paper.A4);
     System.out.printf(
         "%nfoils: %d, pages: %d, characters: %d%n",
         placement.foils().size(),
@@ -71,7 +73,7 @@ public class MapSheetBenchmark {
 
   @Benchmark
   public List<String> withHead() {
-    return svg(MapSheet.build(head, placement, NOTES));
+    return svg(MapSheet.build(DrawnHead.of(head), placement, NOTES, Paper.A4));
   }
 
   private static List<String> svg(List<Scene> pages) {

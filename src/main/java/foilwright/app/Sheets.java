@@ -11,9 +11,11 @@ import foilwright.service.Caution;
 import foilwright.service.ProductEntry;
 import foilwright.service.SafetyQuestion;
 import foilwright.service.TimeEstimate;
+import foilwright.sheet.DrawnHead;
 import foilwright.sheet.HeadSheet;
 import foilwright.sheet.MapNotes;
 import foilwright.sheet.MapSheet;
+import foilwright.sheet.Paper;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -54,14 +56,15 @@ public final class Sheets {
 
   /** Begins to draw the map of any plan on a head. */
   public static MapInProgress beginMap(Head head) {
-    return new MapInProgress(CompletableFuture.supplyAsync(() -> MapSheet.on(head)));
+    return new MapInProgress(
+        CompletableFuture.supplyAsync(() -> MapSheet.on(DrawnHead.of(head), Paper.A4)));
   }
 
   /** The drawing of a measured head. */
   public static List<SheetFile> head(Head head, String name, boolean pictures) {
     return files(
         name + "-head",
-        List.of(HeadSheet.build(head, "Head, " + head.kind().words(), "")),
+        List.of(HeadSheet.build(head, "Head, " + head.kind().words(), "", Paper.A4)),
         pictures);
   }
 
@@ -72,8 +75,7 @@ public final class Sheets {
       String svg = SvgWriter.write(pages.get(i), SvgLetters.EMBEDDED);
       files.add(new SheetFile(page + ".svg", svg.getBytes(StandardCharsets.UTF_8)));
       if (pictures) {
-        String outlined = SvgWriter.write(pages.get(i), SvgLetters.OUTLINED);
-        files.add(new SheetFile(page + ".png", PngWriter.write(outlined, PIXELS_PER_MM)));
+        files.add(new SheetFile(page + ".png", PngWriter.write(pages.get(i), PIXELS_PER_MM)));
       }
     }
     return files;

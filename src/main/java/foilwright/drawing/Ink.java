@@ -41,6 +41,14 @@ public record Ink(int rgb) {
     return (int) Math.round(from + (to - from) * share);
   }
 
+  /** The grey of the same luminance. */
+  public Ink grey() {
+    double light = luminance();
+    double s = light <= 0.03928 / 12.92 ? 12.92 * light : 1.055 * Math.pow(light, 1 / 2.4) - 0.055;
+    int value = (int) Math.round(255 * Math.min(1, Math.max(0, s)));
+    return new Ink(value << 16 | value << 8 | value);
+  }
+
   /** Relative luminance, 0 black to 1 white, as the WCAG 2 contrast rule defines it. */
   public double luminance() {
     return 0.2126 * linear(red()) + 0.7152 * linear(green()) + 0.0722 * linear(blue());

@@ -38,6 +38,38 @@ public record Scene(
     marks = marks.stream().sorted(Comparator.comparing(Mark::layer)).toList();
   }
 
+  /** The same sheet in grey: every ink as light as it was. */
+  public Scene inGrey() {
+    return withMarks(
+        marks.stream()
+            .map(
+                m ->
+                    new Mark(
+                        m.id(),
+                        m.role(),
+                        m.layer(),
+                        m.title(),
+                        m.data(),
+                        m.parts().stream().map(Scene::grey).toList()))
+            .toList());
+  }
+
+  private static Part grey(Part part) {
+    if (part instanceof Part.Shape shape) {
+      return new Part.Shape(
+          shape.curve(),
+          shape.fill().map(Ink::grey),
+          shape.pen().map(pen -> new Pen(pen.ink().grey(), pen.weight(), pen.dash())));
+    }
+    Part.Lettering text = (Part.Lettering) part;
+    return new Part.Lettering(text.text(), text.start(), text.size(), text.ink().grey());
+  }
+
+  /** The same sheet with other marks. */
+  public Scene withMarks(List<Mark> others) {
+    return new Scene(id, title, description, widthMm, heightMm, others);
+  }
+
   public Box paper() {
     return new Box(0, 0, widthMm, heightMm);
   }

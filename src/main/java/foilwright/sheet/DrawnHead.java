@@ -23,13 +23,14 @@ import java.util.Set;
  * A head prepared for drawing: its pictures, and its lines with their normals. Made once for a head
  * and used for every plan on it.
  */
-final class DrawnHead {
+public final class DrawnHead {
   /** The few lines of the head itself are drawn more closely. */
   private static final double HEAD_SIMPLIFIED_MM = 0.05;
 
   /** Border points are left out where the drawing would differ by less than a tenth of a mm. */
   static final double SIMPLIFIED_MM = 0.2;
 
+  private final Head head;
   private final HeadForm form;
   private final double worstStretch;
   private final Map<View, SideView> views;
@@ -40,6 +41,7 @@ final class DrawnHead {
   private final Optional<List<SurfaceLoops.At>> partLine;
 
   private DrawnHead(Head head) {
+    this.head = head;
     form = head.form();
     // The hairline runs by the client's right, with the scalp on its right.
     Polyline border = head.hairline().reversed();
@@ -65,8 +67,13 @@ final class DrawnHead {
     }
   }
 
-  static DrawnHead of(Head head) {
+  public static DrawnHead of(Head head) {
     return new DrawnHead(head);
+  }
+
+  /** The head itself. */
+  public Head head() {
+    return head;
   }
 
   /** The greatest factor by which the unrolled scalp lengthens or shortens anything. */

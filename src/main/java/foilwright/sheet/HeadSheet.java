@@ -35,7 +35,7 @@ import java.util.stream.Stream;
 
 /**
  * A measured head from five sides and unrolled: hairline, zones with their areas, landmarks, and
- * where the tape lies for each measurement with its millimetres, given or assumed. A4 across.
+ * where the tape lies for each measurement with its millimetres, given or assumed. Paper across.
  */
 public final class HeadSheet {
   private static final List<Tape> TAPES = List.of(Tape.values());
@@ -51,12 +51,14 @@ public final class HeadSheet {
   private static final int SPOTS = 24;
 
   private final Head head;
+  private final SheetLayout layout;
   private final DrawnHead drawn;
   private final Map<Tape, List<SurfaceLoops.At>> tapes = new EnumMap<>(Tape.class);
   private final Map<Zone, SurfaceLoops> zones = new EnumMap<>(Zone.class);
 
-  private HeadSheet(Head head) {
+  private HeadSheet(Head head, Paper paper) {
     this.head = head;
+    this.layout = new SheetLayout(paper);
     this.drawn = DrawnHead.of(head);
     for (Tape tape : TAPES) {
       tapes.put(tape, drawn.line(TapeLines.of(head, tape)));
@@ -71,19 +73,19 @@ public final class HeadSheet {
    *
    * @param subtitle for whom, in one line; may be empty
    */
-  public static Scene build(Head head, String title, String subtitle) {
-    return new HeadSheet(head).scene(title, subtitle);
+  public static Scene build(Head head, String title, String subtitle, Paper paper) {
+    return new HeadSheet(head, paper).scene(title, subtitle);
   }
 
   private Scene scene(String title, String subtitle) {
-    List<Mark> marks = new ArrayList<>(SheetLayout.titles(title, subtitle));
+    List<Mark> marks = new ArrayList<>(layout.titles(title, subtitle));
     Set<Zone> unnamed = EnumSet.allOf(Zone.class);
-    for (Frame frame : SheetLayout.frames(drawn)) {
+    for (Frame frame : layout.frames(drawn)) {
       marks.addAll(frame.ground(drawn));
       addLines(frame, marks);
       addLabels(frame, marks, unnamed);
     }
-    marks.add(SheetLayout.scaleBox());
+    marks.add(layout.scaleBox());
     List<SheetLayout.Sign> signs = new ArrayList<>();
     signs.add(SheetLayout.Sign.line(TAPE, "tape"));
     signs.add(SheetLayout.Sign.line(SheetInk.HAIRLINE, "hairline"));
@@ -91,7 +93,7 @@ public final class HeadSheet {
     if (drawn.partLine().isPresent()) {
       signs.add(SheetLayout.Sign.line(SheetInk.PART_LINE, "part line"));
     }
-    marks.addAll(SheetLayout.signs(signs, SheetLayout.unrolledNote(drawn)));
+    marks.addAll(layout.signs(signs, SheetLayout.unrolledNote(drawn)));
     TextFlow flow = words();
     flow.placed().forEach(p -> marks.add(p.mark()));
     String description =
@@ -102,8 +104,7 @@ public final class HeadSheet {
             + " landmarks and "
             + ZONES.size()
             + " zones.";
-    return new Scene(
-        "head", "Head: " + title, description, SheetLayout.WIDTH_MM, SheetLayout.HEIGHT_MM, marks);
+    return layout.scene("head", "Head: " + title, description, marks);
   }
 
   private void addLines(Frame frame, List<Mark> marks) {
@@ -425,7 +426,7 @@ public final class HeadSheet {
   }
 
   private TextFlow words() {
-    TextFlow flow = SheetLayout.words();
+    TextFlow flow = layout.words();
     flow.heading("Tape");
     for (Tape tape : TAPES) {
       boolean given = tape.in(head.tapes()).isPresent();

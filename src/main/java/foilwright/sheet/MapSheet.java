@@ -15,7 +15,6 @@ import foilwright.drawing.Role;
 import foilwright.drawing.Scene;
 import foilwright.drawing.SurfaceLoops;
 import foilwright.drawing.TextSize;
-import foilwright.head.Head;
 import foilwright.placement.PlacedFoil;
 import foilwright.placement.PlacedSection;
 import foilwright.placement.Placement;
@@ -35,7 +34,8 @@ import java.util.function.Predicate;
 
 /**
  * The map for working at the chair: the head from five sides and its unrolled scalp, every foil
- * lying on the surface and numbered in working order, with legend, totals and cautions. A4 across.
+ * lying on the surface and numbered in working order, with legend, totals and cautions. Paper
+ * across.
  *
  * <p>Every foil's number stands in at least one picture; with more than 90 foils, or where numbers
  * find no room, a second page shows the unrolled scalp large.
@@ -47,23 +47,26 @@ public final class MapSheet {
   private static final double LEAST_FACING_OF_A_POINTER = 0.25;
 
   private final DrawnHead head;
+  private final SheetLayout layout;
   private final List<Frame> frames;
   private final Frame large;
 
-  private MapSheet(DrawnHead head) {
+  private MapSheet(DrawnHead head, Paper paper) {
     this.head = head;
-    this.frames = SheetLayout.frames(head);
-    this.large = SheetLayout.large(head.flat());
+    this.layout = new SheetLayout(paper);
+    this.frames = layout.frames(head);
+    this.large = layout.large(head.flat());
   }
 
   /** A map sheet for a head, to be used for every plan on it. */
-  public static MapSheet on(Head head) {
-    return new MapSheet(DrawnHead.of(head));
+  public static MapSheet on(DrawnHead head, Paper paper) {
+    return new MapSheet(head, paper);
   }
 
   /** The pages of one map; for several plans on one head, keep {@link #on}. */
-  public static List<Scene> build(Head head, Placement placement, MapNotes notes) {
-    return on(head).pages(placement, notes);
+  public static List<Scene> build(
+      DrawnHead head, Placement placement, MapNotes notes, Paper paper) {
+    return on(head, paper).pages(placement, notes);
   }
 
   /** The pages of the map of a placement. */
@@ -138,7 +141,7 @@ public final class MapSheet {
         pages.add(new ArrayList<>());
       }
       flow.placed().forEach(p -> pages.get(p.page()).add(p.mark()));
-      first.add(SheetLayout.scaleBox());
+      first.add(layout.scaleBox());
       List<Scene> scenes = new ArrayList<>();
       for (int i = 0; i < pages.size(); i++) {
         pages.get(i).addAll(titles(i, pages.size()));
@@ -186,14 +189,13 @@ public final class MapSheet {
                   ? "on the head from the front, back, left, right and top and on the unrolled"
                       + " scalp."
                   : "on the unrolled scalp.");
-      return new Scene(
-          "map" + suffix, title, description, SheetLayout.WIDTH_MM, SheetLayout.HEIGHT_MM, marks);
+      return layout.scene("map" + suffix, title, description, marks);
     }
 
     private List<Mark> titles(int page, int of) {
       String pageWords = of > 1 ? "page " + (page + 1) + " of " + of : "";
       String join = notes.subtitle().isBlank() || pageWords.isEmpty() ? "" : " \u2013 ";
-      return SheetLayout.titles(notes.title(), notes.subtitle() + join + pageWords);
+      return layout.titles(notes.title(), notes.subtitle() + join + pageWords);
     }
 
     private List<Mark> draw(
@@ -283,7 +285,7 @@ public final class MapSheet {
     }
 
     private TextFlow words() {
-      TextFlow flow = SheetLayout.words();
+      TextFlow flow = layout.words();
       flow.heading("Totals");
       notes.totals().forEach(total -> flow.figure(total.label(), total.value()));
       sections(flow);
@@ -333,7 +335,7 @@ public final class MapSheet {
       if (head.partLine().isPresent()) {
         signs.add(SheetLayout.Sign.line(SheetInk.PART_LINE, "part line"));
       }
-      return SheetLayout.signs(signs, SheetLayout.unrolledNote(head));
+      return layout.signs(signs, SheetLayout.unrolledNote(head));
     }
 
     private String range(int index) {

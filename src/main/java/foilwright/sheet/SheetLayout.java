@@ -10,6 +10,7 @@ import foilwright.drawing.Part;
 import foilwright.drawing.Pen;
 import foilwright.drawing.Point;
 import foilwright.drawing.Role;
+import foilwright.drawing.Scene;
 import foilwright.drawing.TextSize;
 import foilwright.drawing.Typeface;
 import foilwright.drawing.View;
@@ -19,13 +20,11 @@ import java.util.Map;
 import java.util.function.Function;
 
 /**
- * How a sheet with a head on it is divided: A4 across, a title, the pictures in two rows, and a
+ * How a sheet with a head on it is divided: paper across, a title, the pictures in two rows, and a
  * column of words at the right with the scale box at its foot.
  */
 final class SheetLayout {
-  static final double WIDTH_MM = 297;
-  static final double HEIGHT_MM = 210;
-  private static final double MARGIN_MM = 10;
+  static final double MARGIN_MM = 10;
   private static final double COLUMN_MM = 53;
   private static final double GUTTER_MM = 5;
   private static final double TITLE_MM = 10;
@@ -39,16 +38,30 @@ final class SheetLayout {
   /** The unrolled scalp is wide; it is drawn at this share of the scale of the other pictures. */
   private static final double FLAT_SHARE = 0.88;
 
-  private SheetLayout() {}
+  private final Paper paper;
+
+  SheetLayout(Paper paper) {
+    this.paper = paper.across();
+  }
+
+  /** The paper as it lies. */
+  Paper paper() {
+    return paper;
+  }
+
+  /** A scene on this paper. */
+  Scene scene(String id, String title, String description, List<Mark> marks) {
+    return new Scene(id, title, description, paper.widthMm(), paper.heightMm(), marks);
+  }
 
   /** Where the pictures are. */
-  static Box pictures() {
+  Box pictures() {
     double top = MARGIN_MM + TITLE_MM;
     return new Box(
         MARGIN_MM,
         top,
-        WIDTH_MM - 2 * MARGIN_MM - COLUMN_MM - GUTTER_MM,
-        HEIGHT_MM - MARGIN_MM - SIGNS_MM - top);
+        paper.widthMm() - 2 * MARGIN_MM - COLUMN_MM - GUTTER_MM,
+        paper.heightMm() - MARGIN_MM - SIGNS_MM - top);
   }
 
   /**
@@ -72,11 +85,11 @@ final class SheetLayout {
   }
 
   /** A line of signs below the pictures, and a note below it. */
-  static List<Mark> signs(List<Sign> signs, String note) {
+  List<Mark> signs(List<Sign> signs, String note) {
     List<Mark> marks = new ArrayList<>();
     Typeface face = Typeface.shipped();
     double x = MARGIN_MM;
-    double base = HEIGHT_MM - MARGIN_MM - TextFlow.LINE_MM - 0.4;
+    double base = paper.heightMm() - MARGIN_MM - TextFlow.LINE_MM - 0.4;
     double height = face.capHeight(TextSize.SMALL);
     for (int i = 0; i < signs.size(); i++) {
       Sign sign = signs.get(i);
@@ -95,7 +108,7 @@ final class SheetLayout {
             Layer.NOTES,
             new Part.Lettering(
                 note,
-                new Point(MARGIN_MM, HEIGHT_MM - MARGIN_MM),
+                new Point(MARGIN_MM, paper.heightMm() - MARGIN_MM),
                 TextSize.SMALL,
                 SheetInk.QUIET)));
     return marks;
@@ -110,14 +123,15 @@ final class SheetLayout {
   }
 
   /** The column of words; on the first page the scale box takes its foot. */
-  static TextFlow words() {
+  TextFlow words() {
     Box column =
-        new Box(pictures().right() + GUTTER_MM, MARGIN_MM, COLUMN_MM, HEIGHT_MM - 2 * MARGIN_MM);
+        new Box(
+            pictures().right() + GUTTER_MM, MARGIN_MM, COLUMN_MM, paper.heightMm() - 2 * MARGIN_MM);
     return new TextFlow(column, column.bottom() - SCALE_ROOM_MM);
   }
 
   /** The six pictures: left side, back, right side; front, top, unrolled scalp. */
-  static List<Frame> frames(DrawnHead head) {
+  List<Frame> frames(DrawnHead head) {
     List<List<Picture>> rows =
         List.of(
             List.of(head.view(View.LEFT), head.view(View.BACK), head.view(View.RIGHT)),
@@ -162,7 +176,7 @@ final class SheetLayout {
   }
 
   /** One picture as large as the place for all of them. */
-  static Frame large(Picture picture) {
+  Frame large(Picture picture) {
     Box cell = pictures();
     double scale =
         Math.min(
@@ -172,7 +186,7 @@ final class SheetLayout {
   }
 
   /** Title, subtitle and the rule before the column of words. */
-  static List<Mark> titles(String title, String subtitle) {
+  List<Mark> titles(String title, String subtitle) {
     List<Mark> marks = new ArrayList<>();
     Box area = pictures();
     double base = MARGIN_MM + Typeface.shipped().capHeight(TextSize.TITLE);
@@ -203,15 +217,15 @@ final class SheetLayout {
             Role.FRAME,
             Layer.NOTES,
             Part.Shape.drawn(
-                Curve.line(new Point(x0, MARGIN_MM), new Point(x0, HEIGHT_MM - MARGIN_MM)),
+                Curve.line(new Point(x0, MARGIN_MM), new Point(x0, paper.heightMm() - MARGIN_MM)),
                 Pen.of(SheetInk.QUIET, LineWeight.FINE))));
     return marks;
   }
 
   /** A box by which the size of a print is checked. */
-  static Mark scaleBox() {
+  Mark scaleBox() {
     double x = pictures().right() + GUTTER_MM;
-    double bottom = HEIGHT_MM - MARGIN_MM;
+    double bottom = paper.heightMm() - MARGIN_MM;
     Box box = new Box(x, bottom - SCALE_BOX_HEIGHT_MM, SCALE_BOX_MM, SCALE_BOX_HEIGHT_MM);
     return new Mark(
         "scale-box",

@@ -16,7 +16,6 @@ final class DrawWithoutFonts {
     Path folder = Path.of(arguments[0]);
     Scene page = SampleMaps.pages("fringe-veil", HeadKind.WOMAN).get(0);
     Files.writeString(folder.resolve("page.svg"), SvgWriter.write(page, SvgLetters.EMBEDDED));
-    Files.write(
-        folder.resolve("page.png"), PngWriter.write(SvgWriter.write(page, SvgLetters.OUTLINED), 4));
+    Files.write(folder.resolve("page.png"), PngWriter.write(page, 4));
   }
 }

@@ -33,7 +33,7 @@ class HeadSheetTest {
   @EnumSource
   void namesEveryZoneTapeAndLandmark(HeadKind kind) {
     Head head = SampleMaps.head(kind);
-    Scene scene = HeadSheet.build(head, "Guest-12", "");
+    Scene scene = HeadSheet.build(head, "Guest-12", "", Paper.A4);
     for (Zone zone : Zone.values()) {
       String name = HeadSheet.zoneName(zone);
       assertTrue(
@@ -55,7 +55,8 @@ class HeadSheetTest {
 
   @Test
   void labelsDoNotOverlap() {
-    Scene scene = HeadSheet.build(SampleMaps.head(HeadKind.WOMAN), "Guest-12", "part left");
+    Scene scene =
+        HeadSheet.build(SampleMaps.head(HeadKind.WOMAN), "Guest-12", "part left", Paper.A4);
     List<Part> lines = new ArrayList<>();
     for (Mark mark : scene.marks()) {
       mark.parts().stream().filter(Part.Lettering.class::isInstance).forEach(lines::add);

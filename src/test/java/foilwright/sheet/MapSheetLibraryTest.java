@@ -58,15 +58,19 @@ class MapSheetLibraryTest {
     heads()
         .forEach(
             (name, head) -> {
-              MapSheet sheet = MapSheet.on(head);
+              DrawnHead drawn = DrawnHead.of(head);
               for (Path pattern : SampleMaps.patterns()) {
-                tests.add(
-                    DynamicTest.dynamicTest(
-                        pattern.getFileName() + " on " + name,
-                        () -> {
-                          Placement placement = SampleMaps.place(pattern, head);
-                          check(placement, sheet.pages(placement, SampleMaps.notes(placement)));
-                        }));
+                Placement placement = SampleMaps.place(pattern, head);
+                for (Paper paper : List.of(Paper.A4, Paper.LETTER)) {
+                  tests.add(
+                      DynamicTest.dynamicTest(
+                          pattern.getFileName() + " on " + name + ", " + paper.words(),
+                          () ->
+                              check(
+                                  placement,
+                                  MapSheet.on(drawn, paper)
+                                      .pages(placement, SampleMaps.notes(placement)))));
+                }
               }
             });
     return tests.stream();

@@ -31,7 +31,8 @@ import org.junit.jupiter.api.Test;
 
 class MapSheetTest {
   private static final Head HEAD = SampleMaps.head(HeadKind.WOMAN);
-  private static final MapSheet SHEET = MapSheet.on(HEAD);
+  private static final DrawnHead DRAWN = DrawnHead.of(HEAD);
+  private static final MapSheet SHEET = MapSheet.on(DRAWN, Paper.A4);
   private static final Placement PLACEMENT = SampleMaps.place("diagonals-back", HEAD);
 
   private static Scene page() {
@@ -54,7 +55,7 @@ class MapSheetTest {
     try {
       Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
       TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Chatham"));
-      Scene again = MapSheet.build(HEAD, PLACEMENT, SampleMaps.notes(PLACEMENT)).get(0);
+      Scene again = MapSheet.build(DRAWN, PLACEMENT, SampleMaps.notes(PLACEMENT), Paper.A4).get(0);
       assertEquals(expected, SvgWriter.write(again, SvgLetters.EMBEDDED));
     } finally {
       Locale.setDefault(locale);
@@ -159,8 +160,8 @@ class MapSheetTest {
     Scene page = page();
     Box box = mark(page, "scale-box").parts().get(0).bounds();
     assertEquals(50, box.width(), 1e-9);
-    double pixelsPerMm = 8;
-    byte[] png = PngWriter.write(SvgWriter.write(page, SvgLetters.OUTLINED), pixelsPerMm);
+    double pixelsPerMm = 16;
+    byte[] png = PngWriter.write(page, pixelsPerMm);
     BufferedImage image = ImageIO.read(new ByteArrayInputStream(png));
     assertEquals(297 * pixelsPerMm, image.getWidth(), 1);
     int row = (int) Math.round(box.centre().y() * pixelsPerMm);

@@ -5,26 +5,37 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import foilwright.drawing.Scene;
+import foilwright.drawing.pdf.PdfWriter;
 import foilwright.drawing.png.PngWriter;
 import foilwright.drawing.svg.SvgLetters;
 import foilwright.drawing.svg.SvgWriter;
 import foilwright.head.HeadKind;
+import java.awt.Color;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.File;
 import java.io.IOException;
+import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
+import org.apache.batik.transcoder.TranscoderInput;
+import org.apache.batik.transcoder.TranscoderOutput;
+import org.apache.batik.transcoder.image.PNGTranscoder;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * One map in three independent renderers. Pictures are compared as blocks of half a millimetre,
- * where differences of anti-aliasing and of hinting average out.
+ * One map in independent renderers: as SVG in three, as PDF in two, and as the own picture.
+ * Pictures are compared as blocks of half a millimetre, where differences of anti-aliasing and of
+ * hinting average out.
  */
 class RendererAgreementTest {
   private static final int PIXELS_PER_MM = 8;
@@ -41,15 +52,52 @@ class RendererAgreementTest {
     return SampleMaps.pages("diagonals-back", HeadKind.WOMAN).get(0);
   }
 
-  private static BufferedImage batik(Scene page, SvgLetters letters) throws IOException {
-    byte[] png = PngWriter.write(SvgWriter.write(page, letters), PIXELS_PER_MM);
-    return ImageIO.read(new ByteArrayInputStream(png));
+  private static BufferedImage batik(Scene page, SvgLetters letters) throws Exception {
+    PNGTranscoder transcoder = new PNGTranscoder();
+    transcoder.addTranscodingHint(
+        PNGTranscoder.KEY_PIXEL_UNIT_TO_MILLIMETER, (float) (1.0 / PIXELS_PER_MM));
+    transcoder.addTranscodingHint(PNGTranscoder.KEY_BACKGROUND_COLOR, Color.WHITE);
+    ByteArrayOutputStream png = new ByteArrayOutputStream();
+    transcoder.transcode(
+        new TranscoderInput(new StringReader(SvgWriter.write(page, letters))),
+        new TranscoderOutput(png));
+    return ImageIO.read(new ByteArrayInputStream(png.toByteArray()));
+  }
+
+  private static BufferedImage own(Scene page) throws IOException {
+    return ImageIO.read(new ByteArrayInputStream(PngWriter.write(page, PIXELS_PER_MM)));
   }
 
   @Test
-  void batikSetsTextAsItsShapes() throws IOException {
+  void batikSetsTextAsItsShapes() throws Exception {
     Scene page = page();
     assertAgree(batik(page, SvgLetters.OUTLINED), batik(page, SvgLetters.EMBEDDED));
+  }
+
+  @Test
+  void ownPictureAgrees() throws Exception {
+    Scene page = page();
+    assertAgree(batik(page, SvgLetters.OUTLINED), own(page));
+  }
+
+  @Test
+  void pdfAgreesInPdfBox() throws Exception {
+    Scene page = page();
+    try (PDDocument document = Loader.loadPDF(PdfWriter.write(page.title(), List.of(page)))) {
+      float dpi = (float) (PIXELS_PER_MM * 25.4);
+      assertAgree(own(page), new PDFRenderer(document).renderImageWithDPI(0, dpi));
+    }
+  }
+
+  @Test
+  void pdfAgreesInPoppler() throws Exception {
+    Scene page = page();
+    Path pdf = folder.resolve("page.pdf");
+    Files.write(pdf, PdfWriter.write(page.title(), List.of(page)));
+    String dpi = Double.toString(PIXELS_PER_MM * 25.4);
+    String name = folder.resolve("poppler").toString();
+    run("pdftoppm", "-png", "-singlefile", "-r", dpi, pdf.toString(), name);
+    assertAgree(own(page), ImageIO.read(new File(name + ".png")));
   }
 
   @Test

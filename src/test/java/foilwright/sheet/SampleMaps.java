@@ -67,6 +67,6 @@ final class SampleMaps {
   static List<Scene> pages(String pattern, HeadKind kind) {
     Head head = head(kind);
     Placement placement = place(pattern, head);
-    return MapSheet.build(head, placement, notes(placement));
+    return MapSheet.build(DrawnHead.of(head), placement, notes(placement), Paper.A4);
   }
 }

@@ -38,6 +38,7 @@ class SheetGoldenTest {
   void headOfATrainingHead() throws IOException {
     assertGolden(
         "head-training-head",
-        HeadSheet.build(SampleMaps.head(HeadKind.TRAINING_HEAD), "Training head", "part left"));
+        HeadSheet.build(
+            SampleMaps.head(HeadKind.TRAINING_HEAD), "Training head", "part left", Paper.A4));
   }
 }

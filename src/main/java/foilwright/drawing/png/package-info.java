@@ -1,5 +1,5 @@
 /**
- * Renders an SVG sheet as PNG by Batik. A sheet with outlined lettering needs no font of the
- * platform, so that the picture is the same on every machine.
+ * Paints scenes as PNG pictures. Letters are painted as their shapes, so that a machine without any
+ * font makes the same picture.
  */
 package foilwright.drawing.png;
