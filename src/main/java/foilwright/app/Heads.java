@@ -52,7 +52,8 @@ public final class Heads {
         request.part().map(side -> part(person.part(), side)).orElse(person.part()),
         person.hair(),
         person.history(),
-        person.tests());
+        person.tests(),
+        person.wish());
   }
 
   private static TapeMeasurements merged(TapeMeasurements own, TapeMeasurements instead) {

@@ -8,6 +8,7 @@ import foilwright.head.PartSetting;
 import foilwright.head.TapeMeasurements;
 import foilwright.service.SafetyAnswers;
 import foilwright.units.Length;
+import java.util.Optional;
 
 /** What is assumed when no guest is named: a usual head, usual hair, and nothing on file. */
 final class Nobody {
@@ -23,7 +24,8 @@ final class Nobody {
           PartSetting.NONE,
           HairProfile.usual(LENGTH),
           GuestDocument.History.NONE,
-          SafetyAnswers.NONE);
+          SafetyAnswers.NONE,
+          Optional.empty());
 
   private Nobody() {}
 }

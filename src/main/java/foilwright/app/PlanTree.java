@@ -1,6 +1,7 @@
 package foilwright.app;
 
 import foilwright.geometry.Vector3;
+import foilwright.hair.HairNature;
 import foilwright.hair.HairProfile;
 import foilwright.head.Head;
 import foilwright.head.Tape;
@@ -111,6 +112,7 @@ final class PlanTree {
         .forEach(
             (question, answer) -> {
               Group written = new Group().put("answer", answer.text());
+              answer.result().ifPresent(result -> written.put("result", question.word(result)));
               answer.date().ifPresent(date -> written.put("date", date));
               tests.put(question.key(), written.members);
             });
@@ -126,9 +128,11 @@ final class PlanTree {
     hair.zoneFactors().forEach((zone, factor) -> factors.number(zone.words(), factor, 4));
     group.put("zoneFactors", factors.members);
     group.number("diameterMm", hair.diameter().toMillimetres(), 5);
-    hair.level().ifPresent(level -> group.put("level", level.number()));
-    hair.fineness().ifPresent(fineness -> group.put("fineness", fineness.words()));
-    hair.porosity().ifPresent(porosity -> group.put("porosity", porosity.words()));
+    putNature(group, hair.nature());
+    Group zones = new Group();
+    hair.zoneNatures()
+        .forEach((zone, nature) -> zones.put(zone.words(), putNature(new Group(), nature).members));
+    group.put("zones", zones.members);
     Group lengths = new Group();
     hair.lengths().byZone().forEach((zone, length) -> lengths.mm(zone.words(), length));
     group.put("lengthsMm", lengths.members);
@@ -145,6 +149,13 @@ final class PlanTree {
     group.put("oldLightener", old.members);
     hair.cut().ifPresent(cut -> group.put("cutNotComputed", cut));
     return group.members;
+  }
+
+  private static Group putNature(Group group, HairNature nature) {
+    nature.level().ifPresent(level -> group.put("level", level.number()));
+    nature.fineness().ifPresent(fineness -> group.put("fineness", fineness.words()));
+    nature.porosity().ifPresent(porosity -> group.put("porosity", porosity.words()));
+    return group;
   }
 
   private static Map<String, Object> head(Head head) {

@@ -162,9 +162,10 @@ final class PlanText {
             : measures.whole(shortest) + " to " + measures.whole(longest));
     words.add(
         hair.density() + (hair.density().equals(HairProfile.USUAL_DENSITY) ? " (usual)" : ""));
-    words.add(hair.level().map(Object::toString).orElse("level missing"));
-    words.add(hair.fineness().map(f -> f.words() + " hair").orElse("fineness missing"));
-    words.add(hair.porosity().map(p -> p.words() + " porosity").orElse("porosity missing"));
+    words.add(hair.nature().level().map(Object::toString).orElse("level missing"));
+    words.add(hair.nature().fineness().map(f -> f.words() + " hair").orElse("fineness missing"));
+    words.add(
+        hair.nature().porosity().map(p -> p.words() + " porosity").orElse("porosity missing"));
     if (!hair.oldLightener().isEmpty()) {
       words.add("old lightener in " + hair.oldLightener().size() + " zones");
     }
@@ -338,17 +339,7 @@ final class PlanText {
     }
     heading("On file for " + plan.guest().number().orElse("this guest"));
     for (SafetyQuestion question : SafetyQuestion.values()) {
-      out.println(
-          "  "
-              + question.words()
-              + ": "
-              + plan.guest()
-                  .tests()
-                  .of(question)
-                  .map(
-                      answer ->
-                          answer.text() + answer.date().map(date -> " (" + date + ")").orElse(""))
-                  .orElse("MISSING"));
+      out.println("  " + question.words() + ": " + plan.guest().tests().words(question));
     }
   }
 

@@ -1,6 +1,7 @@
 package foilwright.document;
 
 import foilwright.hair.HairProfile;
+import foilwright.hair.Level;
 import foilwright.head.HairlineSettings;
 import foilwright.head.Head;
 import foilwright.head.HeadKind;
@@ -19,6 +20,7 @@ import java.util.Optional;
  * @param number such as {@code guest-07}
  * @param head the default head that fills in what the tape did not measure
  * @param tests what is on file; a missing answer stays missing
+ * @param wish level that the lightened hair is to reach, if it was said
  */
 public record GuestDocument(
     String number,
@@ -28,7 +30,8 @@ public record GuestDocument(
     PartSetting part,
     HairProfile hair,
     History history,
-    SafetyAnswers tests) {
+    SafetyAnswers tests,
+    Optional<Level> wish) {
 
   /**
    * What is known of the last visit.
@@ -58,6 +61,7 @@ public record GuestDocument(
     Objects.requireNonNull(hair);
     Objects.requireNonNull(history);
     Objects.requireNonNull(tests);
+    Objects.requireNonNull(wish);
   }
 
   /** The guest's head under a house's settings; problems lie at the tapes of this document. */

@@ -3,6 +3,7 @@ package foilwright.document;
 import foilwright.anatomy.PartSide;
 import foilwright.anatomy.Zone;
 import foilwright.hair.Fineness;
+import foilwright.hair.HairNature;
 import foilwright.hair.HairProfile;
 import foilwright.hair.Lengths;
 import foilwright.hair.Level;
@@ -16,11 +17,11 @@ import foilwright.head.Tape;
 import foilwright.head.TapeMeasurements;
 import foilwright.service.SafetyAnswers;
 import foilwright.service.SafetyQuestion;
+import foilwright.service.SafetyResult;
 import foilwright.units.Density;
 import foilwright.units.Length;
 import foilwright.units.Share;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
@@ -54,7 +55,8 @@ final class GuestReader {
             fields.find("part").map(GuestReader::part).orElse(PartSetting.NONE),
             hair(fields.require("hair")),
             fields.find("history").map(GuestReader::history).orElse(GuestDocument.History.NONE),
-            fields.find("tests").map(GuestReader::tests).orElse(SafetyAnswers.NONE));
+            fields.find("tests").map(GuestReader::tests).orElse(SafetyAnswers.NONE),
+            fields.find("wish").map(GuestReader::wish));
     fields.close();
     return guest;
   }
@@ -140,9 +142,8 @@ final class GuestReader {
                         i.quantity(
                             Kind.LENGTH, Length.ofMillimetres(0.01), Length.ofMillimetres(0.2)))
                 .orElse(HairProfile.USUAL_DIAMETER),
-            fields.find("level").map(i -> new Level(i.wholeNumber(Level.LEAST, Level.MOST))),
-            fields.find("fineness").map(i -> i.word(Fineness.values(), Fineness::words)),
-            fields.find("porosity").map(i -> i.word(Porosity.values(), Porosity::words)),
+            nature(fields),
+            fields.find("zones").map(i -> byZone(i, GuestReader::natureOfZone)).orElse(Map.of()),
             fields
                 .find("oldLightener")
                 .map(i -> byZone(i, GuestReader::oldLightener))
@@ -156,6 +157,31 @@ final class GuestReader {
             fields.find("cut").map(Item::name));
     fields.close();
     return hair;
+  }
+
+  private static HairNature nature(Fields fields) {
+    return new HairNature(
+        fields.find("level").map(GuestReader::level),
+        fields.find("fineness").map(i -> i.word(Fineness.values(), Fineness::words)),
+        fields.find("porosity").map(i -> i.word(Porosity.values(), Porosity::words)));
+  }
+
+  private static HairNature natureOfZone(Item item) {
+    Fields fields = item.fields();
+    HairNature nature = nature(fields);
+    fields.close();
+    return nature;
+  }
+
+  private static Level level(Item item) {
+    return new Level(item.wholeNumber(Level.LEAST, Level.MOST));
+  }
+
+  private static Level wish(Item item) {
+    Fields fields = item.fields();
+    Level level = level(fields.require("level"));
+    fields.close();
+    return level;
   }
 
   private static OldLightener oldLightener(Item item) {
@@ -189,23 +215,9 @@ final class GuestReader {
     Fields fields = item.fields();
     GuestDocument.History history =
         new GuestDocument.History(
-            fields.find("lastVisit").flatMap(GuestReader::date),
-            fields.find("pattern").map(Item::name));
+            fields.find("lastVisit").flatMap(Item::date), fields.find("pattern").map(Item::name));
     fields.close();
     return history;
-  }
-
-  private static Optional<LocalDate> date(Item item) {
-    String text = item.name();
-    try {
-      return text.equals("?") ? Optional.empty() : Optional.of(LocalDate.parse(text));
-    } catch (DateTimeParseException e) {
-      item.error(
-          "wrong-form",
-          "\"" + Fields.shortened(text) + "\" is not a date",
-          "write year-month-day, such as \"2026-03-01\"");
-      return Optional.empty();
-    }
   }
 
   private static SafetyAnswers tests(Item item) {
@@ -214,19 +226,20 @@ final class GuestReader {
     for (SafetyQuestion question : SafetyQuestion.values()) {
       fields
           .find(question.key())
-          .map(GuestReader::answer)
+          .map(found -> answer(found, question))
           .ifPresent(answer -> answers.put(question, answer));
     }
     fields.close();
     return new SafetyAnswers(answers);
   }
 
-  private static SafetyAnswers.Answer answer(Item item) {
+  private static SafetyAnswers.Answer answer(Item item, SafetyQuestion question) {
     Fields fields = item.fields();
     SafetyAnswers.Answer answer =
         new SafetyAnswers.Answer(
             fields.require("answer").name(),
-            fields.find("date").flatMap(GuestReader::date).map(LocalDate::toString));
+            fields.find("result").map(i -> i.word(SafetyResult.values(), question::word)),
+            fields.find("date").flatMap(Item::date).map(LocalDate::toString));
     fields.close();
     return answer;
   }

@@ -1,6 +1,7 @@
 package foilwright.document;
 
 import foilwright.anatomy.Zone;
+import foilwright.hair.HairNature;
 import foilwright.hair.HairProfile;
 import foilwright.hair.OldLightener;
 import foilwright.head.HairlineSettings;
@@ -42,7 +43,14 @@ final class GuestWriter {
             "history",
             history(guest.history()))
         .putIf(!guest.tests().answers().isEmpty(), "tests", tests(guest.tests()))
+        .putIf(guest.wish().isPresent(), "wish", wish(guest))
         .toMap();
+  }
+
+  private static Map<String, Object> wish(GuestDocument guest) {
+    Json.Group group = new Json.Group();
+    guest.wish().ifPresent(level -> group.put("level", level.number()));
+    return group.toMap();
   }
 
   private static Map<String, Object> head(GuestDocument guest) {
@@ -80,9 +88,11 @@ final class GuestWriter {
         !hair.diameter().equals(HairProfile.USUAL_DIAMETER),
         "diameter",
         Kind.LENGTH.write(hair.diameter()));
-    hair.level().ifPresent(level -> group.put("level", level.number()));
-    hair.fineness().ifPresent(fineness -> group.put("fineness", fineness.words()));
-    hair.porosity().ifPresent(porosity -> group.put("porosity", porosity.words()));
+    putNature(group, hair.nature());
+    group.putIf(
+        !hair.zoneNatures().isEmpty(),
+        "zones",
+        byZone(hair.zoneNatures(), nature -> putNature(new Json.Group(), nature).toMap()));
     group.putIf(
         !hair.oldLightener().isEmpty(),
         "oldLightener",
@@ -94,6 +104,13 @@ final class GuestWriter {
     group.putIf(!others.isEmpty(), "lengths", others);
     hair.cut().ifPresent(cut -> group.put("cut", cut));
     return group.toMap();
+  }
+
+  private static Json.Group putNature(Json.Group group, HairNature nature) {
+    nature.level().ifPresent(level -> group.put("level", level.number()));
+    nature.fineness().ifPresent(fineness -> group.put("fineness", fineness.words()));
+    nature.porosity().ifPresent(porosity -> group.put("porosity", porosity.words()));
+    return group;
   }
 
   /** Of those that occur equally often, the longest. */
@@ -133,6 +150,7 @@ final class GuestWriter {
         .forEach(
             (question, answer) -> {
               Json.Group written = new Json.Group().put("answer", answer.text());
+              answer.result().ifPresent(result -> written.put("result", question.word(result)));
               answer.date().ifPresent(date -> written.put("date", date));
               group.put(question.key(), written.toMap());
             });

@@ -3,11 +3,14 @@ package foilwright.document;
 import foilwright.pattern.Extent;
 import foilwright.units.Length;
 import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -96,6 +99,20 @@ record Item(Node node, String path, ProblemLog problems) {
       return "?";
     }
     return text;
+  }
+
+  /** A day, {@code YYYY-MM-DD}; nothing after a problem. */
+  Optional<LocalDate> date() {
+    String text = name();
+    try {
+      return text.equals("?") ? Optional.empty() : Optional.of(LocalDate.parse(text));
+    } catch (DateTimeParseException e) {
+      error(
+          "wrong-form",
+          "\"" + Fields.shortened(text) + "\" is not a date",
+          "write year-month-day, such as \"2026-03-01\"");
+      return Optional.empty();
+    }
   }
 
   boolean yesOrNo() {

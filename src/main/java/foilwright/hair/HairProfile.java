@@ -21,9 +21,8 @@ import java.util.Optional;
  *     factors here: they are a setting of this program
  * @param diameter of one hair, 10 to 200 um. Default 70 um: published ranges are 40-120 um
  *     (Randebrook 1964) and 15-110 um (Kaswell 1953)
- * @param level natural depth, if known
- * @param fineness by touch, if known
- * @param porosity if known
+ * @param nature level, fineness and porosity of the head as a whole, as far as known
+ * @param zoneNatures where a zone differs from that; see {@link #natureIn}
  * @param oldLightener zones that were lightened before; a zone left out was not
  * @param lengths from scalp to tip by zone
  * @param cut name of a haircut whose lengths are wanted; stored and reported, while lengths are
@@ -33,9 +32,8 @@ public record HairProfile(
     Density density,
     Map<Zone, Double> zoneFactors,
     Length diameter,
-    Optional<Level> level,
-    Optional<Fineness> fineness,
-    Optional<Porosity> porosity,
+    HairNature nature,
+    Map<Zone, HairNature> zoneNatures,
     Map<Zone, OldLightener> oldLightener,
     Lengths lengths,
     Optional<String> cut) {
@@ -78,9 +76,8 @@ public record HairProfile(
       throw new IllegalArgumentException(
           "a hair of " + micrometres + " um across is outside 10 um to 200 um");
     }
-    Objects.requireNonNull(level);
-    Objects.requireNonNull(fineness);
-    Objects.requireNonNull(porosity);
+    Objects.requireNonNull(nature);
+    zoneNatures = copy(zoneNatures);
     oldLightener = copy(oldLightener);
     Objects.requireNonNull(lengths);
     Objects.requireNonNull(cut);
@@ -98,9 +95,8 @@ public record HairProfile(
         USUAL_DENSITY,
         Map.of(),
         USUAL_DIAMETER,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
+        HairNature.UNKNOWN,
+        Map.of(),
         Map.of(),
         Lengths.same(everywhere),
         Optional.empty());
@@ -108,17 +104,32 @@ public record HairProfile(
 
   public HairProfile withDensity(Density value) {
     return new HairProfile(
-        value, zoneFactors, diameter, level, fineness, porosity, oldLightener, lengths, cut);
+        value, zoneFactors, diameter, nature, zoneNatures, oldLightener, lengths, cut);
   }
 
   public HairProfile withZoneFactors(Map<Zone, Double> factors) {
     return new HairProfile(
-        density, factors, diameter, level, fineness, porosity, oldLightener, lengths, cut);
+        density, factors, diameter, nature, zoneNatures, oldLightener, lengths, cut);
   }
 
   public HairProfile withLengths(Lengths table) {
     return new HairProfile(
-        density, zoneFactors, diameter, level, fineness, porosity, oldLightener, table, cut);
+        density, zoneFactors, diameter, nature, zoneNatures, oldLightener, table, cut);
+  }
+
+  public HairProfile withNature(HairNature whole, Map<Zone, HairNature> byZone) {
+    return new HairProfile(
+        density, zoneFactors, diameter, whole, byZone, oldLightener, lengths, cut);
+  }
+
+  public HairProfile withOldLightener(Map<Zone, OldLightener> byZone) {
+    return new HairProfile(
+        density, zoneFactors, diameter, nature, zoneNatures, byZone, lengths, cut);
+  }
+
+  /** Nature of the hair in one zone: what is known there, else what is known of the whole head. */
+  public HairNature natureIn(Zone zone) {
+    return zoneNatures.getOrDefault(zone, HairNature.UNKNOWN).orElse(nature);
   }
 
   /** Density in one zone: the profile's density times the zone's factor. */
