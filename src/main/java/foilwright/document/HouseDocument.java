@@ -4,6 +4,8 @@ import foilwright.head.HeadSettings;
 import foilwright.pattern.MixSlot;
 import foilwright.placement.PlacingSettings;
 import foilwright.service.FoilStock;
+import foilwright.service.LiftTables;
+import foilwright.service.MixSettings;
 import foilwright.service.PaceProfile;
 import foilwright.service.Prices;
 import foilwright.service.ProductEntry;
@@ -30,6 +32,8 @@ import java.util.TreeMap;
  * @param slots what each mix slot of a pattern holds: the name of a product; slot A at least
  * @param foils at least one, names unique
  * @param rebook regrowth at which the house asks a guest back
+ * @param mixing how the house weighs
+ * @param lift what the house goes by when hair is lifted
  */
 public record HouseDocument(
     String name,
@@ -42,7 +46,9 @@ public record HouseDocument(
     Tolerances tolerances,
     HeadSettings head,
     HandAllowances hands,
-    RebookLengths rebook) {
+    RebookLengths rebook,
+    MixSettings mixing,
+    LiftTables lift) {
   public HouseDocument {
     if (name.isBlank()) {
       throw new IllegalArgumentException("a house needs a name");
@@ -68,6 +74,58 @@ public record HouseDocument(
     Objects.requireNonNull(head);
     Objects.requireNonNull(hands);
     Objects.requireNonNull(rebook);
+    Objects.requireNonNull(mixing);
+    Objects.requireNonNull(lift);
+  }
+
+  /**
+   * The house with a pace profile of that name exchanged, such as after a timing.
+   *
+   * @throws IllegalArgumentException when it has none of that name
+   */
+  public HouseDocument withPace(PaceProfile timed) {
+    if (findPace(timed.name()).isEmpty()) {
+      throw new IllegalArgumentException("the house has no pace profile called " + timed.name());
+    }
+    return new HouseDocument(
+        name,
+        paces.stream().map(p -> p.name().equals(timed.name()) ? timed : p).toList(),
+        products,
+        toners,
+        slots,
+        foils,
+        prices,
+        tolerances,
+        head,
+        hands,
+        rebook,
+        mixing,
+        lift);
+  }
+
+  /**
+   * The house with a product of that name exchanged, such as after weighing a bowl back.
+   *
+   * @throws IllegalArgumentException when it has none of that name
+   */
+  public HouseDocument withProduct(ProductEntry weighed) {
+    if (products.stream().noneMatch(p -> p.name().equals(weighed.name()))) {
+      throw new IllegalArgumentException("the house has no product called " + weighed.name());
+    }
+    return new HouseDocument(
+        name,
+        paces,
+        products.stream().map(p -> p.name().equals(weighed.name()) ? weighed : p).toList(),
+        toners,
+        slots,
+        foils,
+        prices,
+        tolerances,
+        head,
+        hands,
+        rebook,
+        mixing,
+        lift);
   }
 
   public Optional<PaceProfile> findPace(String wanted) {

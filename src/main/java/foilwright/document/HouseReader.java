@@ -1,9 +1,14 @@
 package foilwright.document;
 
+import foilwright.hair.Level;
 import foilwright.head.HeadSettings;
 import foilwright.pattern.MixSlot;
 import foilwright.service.FoilStock;
+import foilwright.service.Learning;
+import foilwright.service.LiftTables;
+import foilwright.service.LiftWindow;
 import foilwright.service.MixRatio;
+import foilwright.service.MixSettings;
 import foilwright.service.PaceEntry;
 import foilwright.service.PaceProfile;
 import foilwright.service.PriceRule;
@@ -11,6 +16,7 @@ import foilwright.service.Prices;
 import foilwright.service.ProductEntry;
 import foilwright.service.ProductKind;
 import foilwright.service.RebookLengths;
+import foilwright.service.TakeUp;
 import foilwright.service.ThreePoint;
 import foilwright.service.TimeWindow;
 import foilwright.service.Tolerances;
@@ -36,6 +42,9 @@ import java.util.regex.Pattern;
 final class HouseReader {
   private static final Minutes NO_TIME = Minutes.ZERO;
   private static final Minutes A_DAY = Minutes.ofMinutes(600);
+  private static final Minutes LEAST_TIMED = Minutes.ofMinutes(0.1);
+  private static final Mass LEAST_WEIGHED = Mass.ofGrams(0.1);
+  private static final Mass MOST_WEIGHED = Mass.ofGrams(10_000);
   private static final String DECIMAL = "(\\d{1,9}(?:\\.\\d{1,9})?)";
   private static final Pattern RATIO = Pattern.compile(DECIMAL + "\\s*:\\s*" + DECIMAL);
   private static final Pattern MONEY = Pattern.compile("(\\d{1,9}(?:\\.\\d{1,4})?)\\s+([A-Z]{3})");
@@ -65,9 +74,23 @@ final class HouseReader {
         fields.find("hands").map(HouseReader::hands).orElse(HandAllowances.USUAL);
     RebookLengths rebook =
         fields.find("rebook").map(HouseReader::rebook).orElse(RebookLengths.USUAL);
+    MixSettings mixing = fields.find("mixing").map(HouseReader::mixing).orElse(MixSettings.USUAL);
+    LiftTables lift = fields.find("lift").map(HouseReader::lift).orElse(LiftTables.USUAL);
     fields.close();
     return new HouseDocument(
-        name, paces, products, toners, slots, foils, prices, tolerances, head, hands, rebook);
+        name,
+        paces,
+        products,
+        toners,
+        slots,
+        foils,
+        prices,
+        tolerances,
+        head,
+        hands,
+        rebook,
+        mixing,
+        lift);
   }
 
   /** Entries with a name each; a name that comes twice is a problem. */
@@ -108,8 +131,50 @@ final class HouseReader {
       times.put(entry, threePoint(entries.require(entry.key())));
     }
     entries.close();
+    List<PaceProfile.Timing> timings =
+        fields
+            .find("timings")
+            .map(i -> entries(i, PaceProfile.MOST_TIMINGS, HouseReader::timing))
+            .orElse(List.of());
+    Learning learning = fields.find("learning").map(HouseReader::learning).orElse(Learning.NONE);
     fields.close();
-    return new PaceProfile(name, basis, times, daySpread);
+    return new PaceProfile(name, basis, times, daySpread, timings, learning);
+  }
+
+  /** A list with at most so many entries. */
+  private static <T> List<T> entries(Item list, int most, Function<Item, T> read) {
+    List<T> entries = list.items(0).stream().map(read).toList();
+    if (entries.size() > most) {
+      list.error(
+          "out-of-range",
+          "the list has " + entries.size() + " entries",
+          "keep the newest " + most + " entries");
+      return entries.subList(0, most);
+    }
+    return entries;
+  }
+
+  private static PaceProfile.Timing timing(Item item) {
+    Fields fields = item.fields();
+    PaceProfile.Timing timing =
+        new PaceProfile.Timing(
+            fields.require("planned").quantity(Kind.MINUTES, LEAST_TIMED, A_DAY),
+            fields.require("took").quantity(Kind.MINUTES, LEAST_TIMED, A_DAY),
+            fields.require("foils").wholeNumber(1, 1000),
+            fields.find("date").flatMap(Item::date));
+    fields.close();
+    return timing;
+  }
+
+  private static Learning learning(Item item) {
+    Fields fields = item.fields();
+    Learning learning =
+        new Learning(
+            fields.require("rate").quantity(Kind.SHARE, Learning.LEAST_RATE, Learning.MOST_RATE),
+            fields.require("timedAt").wholeNumber(1, Learning.MOST_FOILS),
+            fields.require("foilsDone").wholeNumber(0, Learning.MOST_FOILS));
+    fields.close();
+    return learning;
   }
 
   private static ThreePoint threePoint(Item item) {
@@ -134,17 +199,59 @@ final class HouseReader {
     TimeWindow window = window(fields.require("window"));
     Minutes bowlLife =
         fields.require("bowlLife").quantity(Kind.MINUTES, Minutes.ofMinutes(1), A_DAY);
-    Mass film = ProductEntry.USUAL_FILM;
-    double perGram = ProductEntry.USUAL_PER_GRAM_OF_HAIR;
-    Optional<Fields> takeUp = fields.find("takeUp").map(Item::fields);
-    if (takeUp.isPresent()) {
-      film = takeUp.get().require("film").quantity(Kind.MASS, Mass.ZERO, Mass.ofGrams(20));
-      perGram = takeUp.get().require("perGramOfHair").number(0, 20);
-      takeUp.get().close();
-    }
+    TakeUp takeUp = fields.find("takeUp").map(HouseReader::takeUp).orElse(TakeUp.USUAL);
+    Minutes checkEvery =
+        fields
+            .find("checkEvery")
+            .map(i -> i.quantity(Kind.MINUTES, Minutes.ofMinutes(1), A_DAY))
+            .orElse(ProductEntry.USUAL_CHECK_EVERY);
+    List<LiftWindow> byLift =
+        fields
+            .find("windowByLift")
+            .map(i -> entries(i, 9, HouseReader::liftWindow))
+            .orElse(List.of());
     boolean sheet = fields.require("makersSheetOnFile").yesOrNo();
     fields.close();
-    return new ProductEntry(name, kind, ratio, strength, window, bowlLife, film, perGram, sheet);
+    Function<List<LiftWindow>, ProductEntry> product =
+        windows ->
+            new ProductEntry(
+                name, kind, ratio, strength, window, windows, bowlLife, takeUp, checkEvery, sheet);
+    return item.build(() -> product.apply(byLift), product.apply(List.of()));
+  }
+
+  private static TakeUp takeUp(Item item) {
+    Fields fields = item.fields();
+    TakeUp takeUp =
+        new TakeUp(
+            fields.require("film").quantity(Kind.MASS, Mass.ZERO, TakeUp.MOST_FILM),
+            fields.require("perGramOfHair").number(0, TakeUp.MOST_PER_GRAM),
+            fields
+                .find("weighBacks")
+                .map(i -> entries(i, TakeUp.MOST_WEIGH_BACKS, HouseReader::weighBack))
+                .orElse(List.of()));
+    fields.close();
+    return takeUp;
+  }
+
+  private static TakeUp.WeighBack weighBack(Item item) {
+    Fields fields = item.fields();
+    TakeUp.WeighBack weighed =
+        new TakeUp.WeighBack(
+            fields.require("planned").quantity(Kind.MASS, LEAST_WEIGHED, MOST_WEIGHED),
+            fields.require("used").quantity(Kind.MASS, LEAST_WEIGHED, MOST_WEIGHED),
+            fields.find("date").flatMap(Item::date));
+    fields.close();
+    return weighed;
+  }
+
+  private static LiftWindow liftWindow(Item item) {
+    Fields fields = item.fields();
+    int levels = fields.require("levels").wholeNumber(1, 9);
+    Minutes least = time(fields.require("least"));
+    Minutes most = time(fields.require("most"));
+    fields.close();
+    return new LiftWindow(
+        levels, item.build(() -> new TimeWindow(least, most), new TimeWindow(NO_TIME, A_DAY)));
   }
 
   private static MixRatio ratio(Item item) {
@@ -184,13 +291,94 @@ final class HouseReader {
     MixRatio ratio = ratio(fields.require("ratio"));
     Share strength = strength(fields.require("developer"));
     TimeWindow window = window(fields.require("window"));
+    Mass base = TonerEntry.USUAL_BASE;
+    double perGram = TonerEntry.USUAL_PER_GRAM_OF_HAIR;
+    Optional<Fields> amount = fields.find("amount").map(Item::fields);
+    if (amount.isPresent()) {
+      base = amount.get().require("base").quantity(Kind.MASS, Mass.ZERO, TonerEntry.MOST_BASE);
+      perGram = amount.get().require("perGramOfHair").number(0, TonerEntry.MOST_PER_GRAM);
+      amount.get().close();
+    }
+    Mass always = base;
+    double perGramOfHair = perGram;
+    List<TonerEntry.Saturation> steps =
+        fields
+            .find("saturation")
+            .map(i -> i.items(1).stream().map(HouseReader::saturation).toList())
+            .orElse(TonerEntry.USUAL_SATURATION);
     fields.close();
-    return new TonerEntry(
-        name,
-        shades.isEmpty() ? List.of(new TonerEntry.ShadePart("?", 1)) : shades,
-        ratio,
-        strength,
-        window);
+    Function<List<TonerEntry.Saturation>, TonerEntry> toner =
+        saturation ->
+            new TonerEntry(
+                name,
+                shades.isEmpty() ? List.of(new TonerEntry.ShadePart("?", 1)) : shades,
+                ratio,
+                strength,
+                window,
+                always,
+                perGramOfHair,
+                saturation);
+    return item.build(
+        () -> toner.apply(steps.isEmpty() ? TonerEntry.USUAL_SATURATION : steps),
+        toner.apply(TonerEntry.USUAL_SATURATION));
+  }
+
+  private static TonerEntry.Saturation saturation(Item item) {
+    Fields fields = item.fields();
+    TonerEntry.Saturation step =
+        new TonerEntry.Saturation(time(fields.require("at")), fields.require("words").name());
+    fields.close();
+    return step;
+  }
+
+  private static MixSettings mixing(Item item) {
+    Fields fields = item.fields();
+    MixSettings usual = MixSettings.USUAL;
+    MixSettings settings =
+        new MixSettings(
+            fields
+                .find("scaleStep")
+                .map(i -> i.quantity(Kind.MASS, MixSettings.LEAST_STEP, MixSettings.MOST_STEP))
+                .orElse(usual.scaleStep()),
+            fields
+                .find("waste")
+                .map(i -> i.quantity(Kind.SHARE, Share.ZERO, Share.ofFraction(1)))
+                .orElse(usual.waste()),
+            fields
+                .find("bowlFoils")
+                .map(i -> i.wholeNumber(1, MixSettings.MOST_FOILS))
+                .orElse(usual.bowlFoils()),
+            fields
+                .find("developers")
+                .map(i -> i.items(0).stream().map(HouseReader::strength).toList())
+                .orElse(usual.developers()));
+    fields.close();
+    return settings;
+  }
+
+  private static LiftTables lift(Item item) {
+    Fields fields = item.fields();
+    LiftTables usual = LiftTables.USUAL;
+    List<String> warmth =
+        fields.find("exposedWarmth").map(HouseReader::warmth).orElse(usual.exposedWarmth());
+    int most =
+        fields
+            .find("mostLevelsInOneVisit")
+            .map(i -> i.wholeNumber(1, 9))
+            .orElse(usual.mostLevelsInOneVisit());
+    fields.close();
+    return new LiftTables(warmth, most);
+  }
+
+  private static List<String> warmth(Item item) {
+    List<String> words = item.items(0).stream().map(Item::name).toList();
+    if (item.isList() && words.size() != Level.MOST) {
+      item.error(
+          "out-of-range",
+          words.size() + " words stand for " + Level.MOST + " levels",
+          "write one for each level from 1 to " + Level.MOST);
+    }
+    return words.size() == Level.MOST ? words : LiftTables.USUAL.exposedWarmth();
   }
 
   private static TonerEntry.ShadePart shade(Item item) {

@@ -2,11 +2,16 @@ package foilwright.document;
 
 import foilwright.head.HeadSettings;
 import foilwright.service.FoilStock;
+import foilwright.service.Learning;
+import foilwright.service.LiftTables;
+import foilwright.service.LiftWindow;
 import foilwright.service.MixRatio;
+import foilwright.service.MixSettings;
 import foilwright.service.PaceProfile;
 import foilwright.service.Prices;
 import foilwright.service.ProductEntry;
 import foilwright.service.RebookLengths;
+import foilwright.service.TakeUp;
 import foilwright.service.TimeWindow;
 import foilwright.service.Tolerances;
 import foilwright.service.TonerEntry;
@@ -36,6 +41,8 @@ final class HouseWriter {
         .put("head", head(house.head()))
         .put("hands", hands(house.hands()))
         .put("rebook", rebook(house.rebook()))
+        .put("mixing", mixing(house.mixing()))
+        .put("lift", lift(house.lift()))
         .toMap();
   }
 
@@ -56,6 +63,29 @@ final class HouseWriter {
         .put("basis", pace.basis())
         .put("daySpread", Kind.SHARE.write(pace.daySpread()))
         .put("times", times.toMap())
+        .putIf(
+            !pace.timings().isEmpty(),
+            "timings",
+            pace.timings().stream().map(HouseWriter::timing).toList())
+        .putIf(!pace.learning().equals(Learning.NONE), "learning", learning(pace.learning()))
+        .toMap();
+  }
+
+  private static Map<String, Object> timing(PaceProfile.Timing timing) {
+    Json.Group group =
+        new Json.Group()
+            .put("planned", Kind.MINUTES.write(timing.planned()))
+            .put("took", Kind.MINUTES.write(timing.took()))
+            .put("foils", timing.foils());
+    timing.date().ifPresent(date -> group.put("date", date.toString()));
+    return group.toMap();
+  }
+
+  private static Map<String, Object> learning(Learning learning) {
+    return new Json.Group()
+        .put("rate", Kind.SHARE.write(learning.rate()))
+        .put("timedAt", learning.timedAt())
+        .put("foilsDone", learning.foilsDone())
         .toMap();
   }
 
@@ -66,14 +96,58 @@ final class HouseWriter {
         .put("ratio", ratio(product.ratio()))
         .put("developer", Kind.STRENGTH.write(product.developerStrength()))
         .put("window", window(product.window()))
+        .putIf(
+            !product.windowsByLift().isEmpty(),
+            "windowByLift",
+            product.windowsByLift().stream().map(HouseWriter::liftWindow).toList())
         .put("bowlLife", Kind.MINUTES.write(product.bowlLife()))
-        .put(
-            "takeUp",
-            new Json.Group()
-                .put("film", Kind.MASS.write(product.film()))
-                .put("perGramOfHair", product.perGramOfHair())
-                .toMap())
+        .put("takeUp", takeUp(product.takeUp()))
+        .put("checkEvery", Kind.MINUTES.write(product.checkEvery()))
         .put("makersSheetOnFile", product.makersSheetOnFile())
+        .toMap();
+  }
+
+  private static Map<String, Object> takeUp(TakeUp takeUp) {
+    return new Json.Group()
+        .put("film", Kind.MASS.write(takeUp.film()))
+        .put("perGramOfHair", takeUp.perGramOfHair())
+        .putIf(
+            !takeUp.weighBacks().isEmpty(),
+            "weighBacks",
+            takeUp.weighBacks().stream().map(HouseWriter::weighBack).toList())
+        .toMap();
+  }
+
+  private static Map<String, Object> weighBack(TakeUp.WeighBack weighed) {
+    Json.Group group =
+        new Json.Group()
+            .put("planned", Kind.MASS.write(weighed.planned()))
+            .put("used", Kind.MASS.write(weighed.used()));
+    weighed.date().ifPresent(date -> group.put("date", date.toString()));
+    return group.toMap();
+  }
+
+  private static Map<String, Object> liftWindow(LiftWindow part) {
+    return new Json.Group()
+        .put("levels", part.levels())
+        .put("least", Kind.MINUTES.write(part.window().least()))
+        .put("most", Kind.MINUTES.write(part.window().most()))
+        .toMap();
+  }
+
+  private static Map<String, Object> mixing(MixSettings mixing) {
+    return new Json.Group()
+        .put("scaleStep", Kind.MASS.write(mixing.scaleStep()))
+        .put("waste", Kind.SHARE.write(mixing.waste()))
+        .put("bowlFoils", mixing.bowlFoils())
+        .put("developers", mixing.developers().stream().map(Kind.STRENGTH::write).toList())
+        .toMap();
+  }
+
+  private static Map<String, Object> lift(LiftTables lift) {
+    return new Json.Group()
+        .put("exposedWarmth", lift.exposedWarmth())
+        .put("mostLevelsInOneVisit", lift.mostLevelsInOneVisit())
         .toMap();
   }
 
@@ -99,6 +173,22 @@ final class HouseWriter {
         .put("ratio", ratio(toner.ratio()))
         .put("developer", Kind.STRENGTH.write(toner.developerStrength()))
         .put("window", window(toner.window()))
+        .put(
+            "amount",
+            new Json.Group()
+                .put("base", Kind.MASS.write(toner.base()))
+                .put("perGramOfHair", toner.perGramOfHair())
+                .toMap())
+        .put(
+            "saturation",
+            toner.saturation().stream()
+                .map(
+                    step ->
+                        new Json.Group()
+                            .put("at", Kind.MINUTES.write(step.at()))
+                            .put("words", step.words())
+                            .toMap())
+                .toList())
         .toMap();
   }
 

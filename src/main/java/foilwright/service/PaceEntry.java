@@ -34,6 +34,14 @@ public enum PaceEntry {
     return key;
   }
 
+  /** Whether it is part of placing foils, from the first parting to the last foil. */
+  public boolean placing() {
+    return switch (this) {
+      case SET_SECTION, FOIL, PER_CENTIMETRE_OF_PARTING, PER_PICK, PER_CENTIMETRE_OF_HAIR -> true;
+      default -> false;
+    };
+  }
+
   /** The words used on sheets. */
   public String words() {
     return words;

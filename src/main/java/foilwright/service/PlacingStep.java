@@ -31,7 +31,7 @@ record PlacingStep(PlacedFoil foil, int section, ThreePoint setting, ThreePoint 
       int section = sectionOf.get(foil.number());
       ThreePoint setting = set[section] ? ThreePoint.NONE : pace.of(PaceEntry.SET_SECTION);
       set[section] = true;
-      steps.add(new PlacingStep(foil, section, setting, pace.placing(foil)));
+      steps.add(new PlacingStep(foil, section, setting, pace.placing(foil, steps.size() + 1)));
     }
     return steps;
   }

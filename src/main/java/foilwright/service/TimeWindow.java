@@ -11,6 +11,16 @@ public record TimeWindow(Minutes least, Minutes most) {
     }
   }
 
+  /** Whether the other window lies within this one. */
+  public boolean holds(TimeWindow other) {
+    return other.least.compareTo(least) >= 0 && other.most.compareTo(most) <= 0;
+  }
+
+  /** Such as {@code 20 min to 45 min}. */
+  public String words() {
+    return least + " to " + most;
+  }
+
   /**
    * How many foils can come out together without one leaving the window, when each takes {@code
    * perFoil} to place: 1 + floor((most - least) / perFoil).

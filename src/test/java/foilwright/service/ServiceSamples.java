@@ -51,8 +51,7 @@ final class ServiceSamples {
         Share.ofPercent(6),
         new TimeWindow(Minutes.ofMinutes(leastMin), Minutes.ofMinutes(mostMin)),
         Minutes.ofMinutes(bowlLifeMin),
-        ProductEntry.USUAL_FILM,
-        ProductEntry.USUAL_PER_GRAM_OF_HAIR,
+        TakeUp.USUAL,
         true);
   }
 
