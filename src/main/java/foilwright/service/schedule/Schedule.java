@@ -95,6 +95,36 @@ public record Schedule(
         .orElseThrow();
   }
 
+  /**
+   * How many foils are placed between one moment at which no foil is in and the next, in order; one
+   * number when there is no such moment.
+   */
+  public List<Integer> waves() {
+    List<Integer> waves = new ArrayList<>();
+    int inHair = 0;
+    for (Action action : actions) {
+      if (action.work() == Work.PLACE) {
+        if (inHair == 0) {
+          waves.add(0);
+        }
+        inHair++;
+        waves.set(waves.size() - 1, waves.get(waves.size() - 1) + 1);
+      } else if (action.work() == Work.REMOVE) {
+        inHair--;
+      }
+    }
+    return List.copyOf(waves);
+  }
+
+  /** How many foils are out before the placing of the last one begins. */
+  public int outWhilePlacing() {
+    Minutes last = begun(foils.size() - 1);
+    return (int)
+        actions.stream()
+            .filter(a -> a.work() == Work.REMOVE && a.end().compareTo(last) <= 0)
+            .count();
+  }
+
   /** Whether no schedule can end earlier; true within a millisecond. */
   public boolean proven() {
     return end().minus(lowerBound).toSeconds() < 1.5e-3;

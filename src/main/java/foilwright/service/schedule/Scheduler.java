@@ -1,0 +1,32 @@
+package foilwright.service.schedule;
+
+import java.util.List;
+
+/**
+ * Finds when to place foils in a given order and when to take them out, so that the last is out
+ * earliest and every foil stays inside its window.
+ *
+ * <p>Placing may be delayed on purpose where that keeps a window. Times are exact to a millisecond.
+ */
+public final class Scheduler {
+  private Scheduler() {}
+
+  /**
+   * The schedule with the least end, or which foil is first over its time. One pair of hands only.
+   *
+   * @param foils in placing order, at least one
+   * @param hands pairs of hands
+   */
+  public static ScheduleResult schedule(List<FoilTask> foils, int hands, Removal removal) {
+    if (foils.isEmpty() || hands != 1) {
+      throw new IllegalArgumentException(
+          foils.size() + " foils cannot be scheduled for " + hands + " pairs of hands");
+    }
+    Times times = new Times(foils);
+    return switch (removal) {
+      case TOGETHER, IN_PLACING_ORDER -> FixedOrder.schedule(times, removal);
+      case IN_WAVES -> Waves.schedule(times);
+      case WHILE_PLACING -> Interleaving.schedule(times);
+    };
+  }
+}
