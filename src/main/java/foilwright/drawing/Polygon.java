@@ -19,6 +19,17 @@ public final class Polygon {
     return new Polygon(rings.stream().filter(r -> r.size() >= 3).map(List::copyOf).toList());
   }
 
+  /** A rectangle. */
+  public static Polygon of(Box box) {
+    return of(
+        List.of(
+            List.of(
+                new Point(box.x(), box.y()),
+                new Point(box.right(), box.y()),
+                new Point(box.right(), box.bottom()),
+                new Point(box.x(), box.bottom()))));
+  }
+
   public List<List<Point>> rings() {
     return rings;
   }

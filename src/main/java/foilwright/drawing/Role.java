@@ -12,6 +12,7 @@ public enum Role {
   BACKGROUND("background"),
   PARTING("parting"),
   FOIL("foil"),
+  OVERLAP("overlap"),
   NUMBER("number"),
   LANDMARK("landmark"),
   TAPE_LINE("tape-line"),
@@ -19,6 +20,13 @@ public enum Role {
   NOTE("note"),
   HEADING("heading"),
   LEGEND("legend"),
+  TIME_AXIS("time-axis"),
+  HANDS("hands"),
+  WINDOW("window"),
+  BOWL("bowl"),
+  DUE("due"),
+  NOW_LINE("now-line"),
+  TO_FILL_IN("to-fill-in"),
   SCALE_BOX("scale-box");
 
   private final String word;

@@ -106,19 +106,37 @@ record DrawnFoil(
             + foil.mix()
             + ": centre "
             + foil.centreFind().words();
-    double seen = area.area() / (foil.area().toSquareMillimetres() * frame.scale() * frame.scale());
-    if (seen < LEAST_SEEN) {
+    if (isEdgeways(frame, area)) {
       return new Mark(
           frame.id("foil-" + number()), Role.FOIL, Layer.FOILS, title, data(), style.faint(area));
     }
-    double thickness = area.area() / (foil.width().toMillimetres() * frame.scale());
-    LineWeight inside = thickness < NARROW_MM ? LineWeight.FINE : LineWeight.MEDIUM;
-    List<Part> parts = new ArrayList<>(style.parts(area, inside));
-    Curve along = frame.line(middle);
-    if (!along.isEmpty() && thickness >= LEAST_FOR_CORE_MM) {
-      core(slot, inside).ifPresent(pen -> parts.add(Part.Shape.drawn(along, pen)));
-    }
+    List<Part> parts = new ArrayList<>(style.parts(area, inside(frame, area)));
+    core(frame, area).ifPresent(parts::add);
     return new Mark(frame.id("foil-" + number()), Role.FOIL, Layer.FOILS, title, data(), parts);
+  }
+
+  private boolean isEdgeways(Frame frame, Polygon area) {
+    double whole = foil.area().toSquareMillimetres() * frame.scale() * frame.scale();
+    return area.area() < LEAST_SEEN * whole;
+  }
+
+  private double thicknessMm(Frame frame, Polygon area) {
+    return area.area() / (foil.width().toMillimetres() * frame.scale());
+  }
+
+  private LineWeight inside(Frame frame, Polygon area) {
+    return thicknessMm(frame, area) < NARROW_MM ? LineWeight.FINE : LineWeight.MEDIUM;
+  }
+
+  /** The line that tells the mix, where this foil has room for it and its mix has one. */
+  Optional<Part> core(Frame frame, Polygon area) {
+    if (isEdgeways(frame, area) || thicknessMm(frame, area) < LEAST_FOR_CORE_MM) {
+      return Optional.empty();
+    }
+    Curve along = frame.line(middle);
+    return core(slot, inside(frame, area))
+        .filter(pen -> !along.isEmpty())
+        .map(pen -> Part.Shape.drawn(along, pen));
   }
 
   /** The line along the foil that tells the mix: none, whole, dashed, dotted. */

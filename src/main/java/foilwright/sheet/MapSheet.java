@@ -15,6 +15,7 @@ import foilwright.drawing.Role;
 import foilwright.drawing.Scene;
 import foilwright.drawing.SurfaceLoops;
 import foilwright.drawing.TextSize;
+import foilwright.geometry.surface.Region;
 import foilwright.placement.PlacedFoil;
 import foilwright.placement.PlacedSection;
 import foilwright.placement.Placement;
@@ -46,6 +47,12 @@ public final class MapSheet {
   private static final double LABEL_GAP_MM = 0.3;
   private static final double LEAST_FACING_OF_A_POINTER = 0.25;
 
+  /** No section's hatch has this direction, this spacing or black lines. */
+  private static final double OVERLAP_DEG = 65;
+
+  private static final double OVERLAP_SPACING_MM = 0.6;
+  private static final Pen OVERLAP = Pen.of(Ink.BLACK, LineWeight.MEDIUM);
+
   private final DrawnHead head;
   private final SheetLayout layout;
   private final List<Frame> frames;
@@ -71,7 +78,18 @@ public final class MapSheet {
 
   /** The pages of the map of a placement. */
   public List<Scene> pages(Placement placement, MapNotes notes) {
-    return new Drawing(placement, notes).pages();
+    return pages(placement, notes, Map.of());
+  }
+
+  /**
+   * The pages of the map of a placement, with a mark where new foils lie on old lightener.
+   *
+   * @param onOldLightener by foil number, the part of the foil's strip whose hair was lightened
+   *     before; foils without such a part are left out
+   */
+  public List<Scene> pages(
+      Placement placement, MapNotes notes, Map<Integer, Region> onOldLightener) {
+    return new Drawing(placement, notes, onOldLightener).pages();
   }
 
   /** One drawing; its scratch space. */
@@ -82,12 +100,16 @@ public final class MapSheet {
     private final List<DrawnFoil> foils = new ArrayList<>();
     private final List<SectionGround> grounds = new ArrayList<>();
     private final List<Problem> pointed;
+    private final Map<Integer, SurfaceLoops> overlaps = new TreeMap<>();
     private final Set<Integer> numbered = new HashSet<>();
+
+    /** Slots of which some foil on the page is drawn wide enough to carry the line of its mix. */
+    private final Set<Integer> lined = new HashSet<>();
 
     /** What lies under the foils of a section. */
     private record SectionGround(int place, SurfaceLoops whole, SurfaceLoops untouched) {}
 
-    Drawing(Placement placement, MapNotes notes) {
+    Drawing(Placement placement, MapNotes notes, Map<Integer, Region> onOldLightener) {
       this.placement = placement;
       this.notes = notes;
       slots = List.copyOf(new TreeSet<>(placement.foils().stream().map(PlacedFoil::mix).toList()));
@@ -101,6 +123,7 @@ public final class MapSheet {
         grounds.add(
             new SectionGround(i, head.loops(section.region()), head.loops(section.untouched())));
       }
+      onOldLightener.forEach((number, region) -> overlaps.put(number, head.loops(region)));
       pointed =
           placement.problems().stream()
               .filter(p -> p.place().isPresent() && p.severity() != Severity.NOTE)
@@ -129,8 +152,9 @@ public final class MapSheet {
         if (flow.pages() == 1) {
           flow.nextPage();
         }
-        sections(flow);
+        lined.clear();
         second.addAll(draw(large, areas(large), homes, new ArrayList<>()));
+        sections(flow);
       }
       List<List<Mark>> pages = new ArrayList<>();
       pages.add(first);
@@ -141,11 +165,11 @@ public final class MapSheet {
         pages.add(new ArrayList<>());
       }
       flow.placed().forEach(p -> pages.get(p.page()).add(p.mark()));
-      first.add(layout.scaleBox());
       List<Scene> scenes = new ArrayList<>();
       for (int i = 0; i < pages.size(); i++) {
         pages.get(i).addAll(titles(i, pages.size()));
-        pages.get(i).addAll(signs());
+        pages.get(i).addAll(signs(pages.get(i)));
+        pages.get(i).add(layout.scaleBox());
         scenes.add(scene(i, pages.size(), pages.get(i)));
       }
       return List.copyOf(scenes);
@@ -207,6 +231,10 @@ public final class MapSheet {
       areas.forEach(
           (foil, area) -> {
             marks.add(foil.mark(frame, area));
+            if (foil.core(frame, area).isPresent()) {
+              lined.add(foil.slot());
+            }
+            addOverlap(frame, foil, marks);
             wanted.add(foil);
           });
       String here = frame.picture().id();
@@ -230,6 +258,31 @@ public final class MapSheet {
         marks.add(foil.number(frame, placed));
       }
       return marks;
+    }
+
+    /** A dense black hatch over the part of a foil that lies on old lightener. */
+    private void addOverlap(Frame frame, DrawnFoil foil, List<Mark> marks) {
+      SurfaceLoops part = overlaps.get(foil.number());
+      if (part == null) {
+        return;
+      }
+      Curve hatch = overlapHatch(frame.area(part));
+      if (!hatch.isEmpty()) {
+        marks.add(
+            new Mark(
+                frame.id("overlap-" + foil.number()),
+                Role.OVERLAP,
+                Layer.LINES,
+                "Foil " + foil.number() + " lies on old lightener here",
+                Map.of("number", Integer.toString(foil.number())),
+                List.of(Part.Shape.drawn(hatch, OVERLAP))));
+      }
+    }
+
+    private static Curve overlapHatch(Polygon area) {
+      return area.isEmpty()
+          ? Curve.builder().build()
+          : area.hatched(Math.toRadians(OVERLAP_DEG), OVERLAP_SPACING_MM);
     }
 
     private void addGrounds(Frame frame, List<Mark> marks) {
@@ -311,7 +364,9 @@ public final class MapSheet {
                       section.index(), section.name(), (a, b) -> a.equals(b) ? a : a + ", " + b));
       names.forEach(
           (index, name) ->
-              flow.legend(box -> sample(SectionStyle.of(index), box), name + ": " + range(index)));
+              flow.legend(
+                  box -> SectionStyle.of(index).parts(Polygon.of(box)),
+                  name + ": " + range(index)));
       if (slots.size() > 1) {
         for (int slot = 0; slot < slots.size(); slot++) {
           int place = slot;
@@ -326,7 +381,7 @@ public final class MapSheet {
       return section.foils().stream().mapToInt(PlacedFoil::number).min().orElse(Integer.MAX_VALUE);
     }
 
-    private List<Mark> signs() {
+    private List<Mark> signs(List<Mark> page) {
       List<SheetLayout.Sign> signs = new ArrayList<>();
       signs.add(SheetLayout.Sign.filled(SheetInk.BACKGROUND, "background"));
       signs.add(SheetLayout.Sign.filled(SheetInk.UNTOUCHED, "section, not reached"));
@@ -334,6 +389,9 @@ public final class MapSheet {
       signs.add(SheetLayout.Sign.line(SheetInk.ZONE_BORDER, "zone border"));
       if (head.partLine().isPresent()) {
         signs.add(SheetLayout.Sign.line(SheetInk.PART_LINE, "part line"));
+      }
+      if (page.stream().anyMatch(m -> m.role() == Role.OVERLAP)) {
+        signs.add(new SheetLayout.Sign(Drawing::overlapSample, "on old lightener"));
       }
       return layout.signs(signs, SheetLayout.unrolledNote(head));
     }
@@ -363,21 +421,21 @@ public final class MapSheet {
       return text.toString();
     }
 
-    private List<Part> sample(SectionStyle style, Box box) {
-      List<Point> ring =
-          List.of(
-              new Point(box.x(), box.y()),
-              new Point(box.right(), box.y()),
-              new Point(box.right(), box.bottom()),
-              new Point(box.x(), box.bottom()));
-      return style.parts(Polygon.of(List.of(ring)));
+    private static List<Part> overlapSample(Box box) {
+      return List.of(
+          Part.Shape.drawn(Curve.rectangle(box), Pen.of(Ink.BLACK, LineWeight.FINE)),
+          Part.Shape.drawn(overlapHatch(Polygon.of(box)), OVERLAP));
     }
 
     private List<Part> mixSample(Box box, int slot) {
       List<Part> parts = new ArrayList<>();
       parts.add(Part.Shape.drawn(Curve.rectangle(box), Pen.of(Ink.BLACK, LineWeight.FINE)));
-      DrawnFoil.core(slot, LineWeight.MEDIUM)
-          .ifPresent(pen -> parts.add(Part.Shape.drawn(SheetLayout.Sign.acrossOf(box), pen)));
+      if (lined.contains(slot)) {
+        DrawnFoil.core(slot, LineWeight.MEDIUM)
+            .ifPresent(pen -> parts.add(Part.Shape.drawn(SheetLayout.Sign.acrossOf(box), pen)));
+      } else if (slot > 0) {
+        parts.add(Part.Lettering.centred(slots.get(slot), box.centre(), TextSize.SMALL, Ink.BLACK));
+      }
       return parts;
     }
   }

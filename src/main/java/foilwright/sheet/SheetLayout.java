@@ -122,12 +122,14 @@ final class SheetLayout {
         + " %. Measure nothing on it.";
   }
 
-  /** The column of words; on the first page the scale box takes its foot. */
+  /** The column of words above the scale box. */
   TextFlow words() {
-    Box column =
+    return new TextFlow(
         new Box(
-            pictures().right() + GUTTER_MM, MARGIN_MM, COLUMN_MM, paper.heightMm() - 2 * MARGIN_MM);
-    return new TextFlow(column, column.bottom() - SCALE_ROOM_MM);
+            pictures().right() + GUTTER_MM,
+            MARGIN_MM,
+            COLUMN_MM,
+            paper.heightMm() - 2 * MARGIN_MM - SCALE_ROOM_MM));
   }
 
   /** The six pictures: left side, back, right side; front, top, unrolled scalp. */

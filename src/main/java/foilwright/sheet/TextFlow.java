@@ -29,7 +29,6 @@ final class TextFlow {
   record Placed(int page, Mark mark) {}
 
   private final Box column;
-  private final double firstBottom;
   private final List<Placed> placed = new ArrayList<>();
   private int page;
   private double y;
@@ -37,11 +36,9 @@ final class TextFlow {
 
   /**
    * @param column the same on every page
-   * @param firstBottom where the column of the first page ends
    */
-  TextFlow(Box column, double firstBottom) {
+  TextFlow(Box column) {
     this.column = column;
-    this.firstBottom = firstBottom;
     this.y = column.y();
   }
 
@@ -61,7 +58,7 @@ final class TextFlow {
   }
 
   private double bottom() {
-    return page == 0 ? firstBottom : column.bottom();
+    return column.bottom();
   }
 
   private boolean atTop() {

@@ -1,6 +1,7 @@
 package foilwright.sheet;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -13,15 +14,18 @@ import foilwright.drawing.Scene;
 import foilwright.drawing.png.PngWriter;
 import foilwright.drawing.svg.SvgLetters;
 import foilwright.drawing.svg.SvgWriter;
+import foilwright.geometry.surface.Region;
 import foilwright.head.Head;
 import foilwright.head.HeadKind;
 import foilwright.placement.Placement;
 import foilwright.problem.Problem;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.TimeZone;
 import java.util.stream.Collectors;
@@ -153,6 +157,69 @@ class MapSheetTest {
                 new foilwright.drawing.Point(
                     pointer.bounds().centre().x(), pointer.bounds().bottom())),
         "the tip of the pin lies on the foil");
+  }
+
+  @Test
+  void foilsOnOldLightenerAreHatchedWhereTheyLieOnIt() {
+    Map<Integer, Region> old =
+        Map.of(2, PLACEMENT.foils().get(1).region(), 5, PLACEMENT.foils().get(4).region());
+    Scene page = SHEET.pages(PLACEMENT, SampleMaps.notes(PLACEMENT), old).get(0);
+    assertEquals(
+        Set.of("2", "5"),
+        marks(page, Role.OVERLAP).stream()
+            .map(m -> m.data().get("number"))
+            .collect(Collectors.toSet()));
+    for (Mark hatch : marks(page, Role.OVERLAP)) {
+      Box foil = mark(page, hatch.id().replace("overlap", "foil")).bounds();
+      assertTrue(foil.grown(0.01).contains(hatch.bounds()), hatch.id());
+    }
+    assertTrue(saysOnOldLightener(page), "the hatch is explained");
+    assertFalse(saysOnOldLightener(page()), "nothing is explained that is not there");
+  }
+
+  private static boolean saysOnOldLightener(Scene page) {
+    return marks(page, Role.LEGEND).stream()
+        .flatMap(m -> m.parts().stream())
+        .anyMatch(p -> p instanceof Part.Lettering l && l.text().equals("on old lightener"));
+  }
+
+  @Test
+  void theLegendShowsTheLineOfAMixOnlyWhereSomeFoilCarriesIt() {
+    assertEquals(0, lines(SampleMaps.pages("fringe-veil", HeadKind.WOMAN).get(0), "mix C"));
+    assertEquals(
+        1, lines(SampleMaps.pages("full-head-fine-weave", HeadKind.WOMAN).get(0), "mix B"));
+  }
+
+  /** Open lines in the sample of a legend line. */
+  private static long lines(Scene page, String start) {
+    Mark legend =
+        marks(page, Role.LEGEND).stream()
+            .filter(
+                m ->
+                    m.parts().stream()
+                        .anyMatch(p -> p instanceof Part.Lettering l && l.text().startsWith(start)))
+            .findFirst()
+            .orElseThrow();
+    return legend.parts().stream()
+        .filter(p -> p instanceof Part.Shape && p.bounds().height() == 0)
+        .count();
+  }
+
+  @Test
+  void everyPageHasTheScaleBox() {
+    Placement many = SampleMaps.place("full-head-fine-weave", HEAD);
+    List<Problem> problems = new ArrayList<>();
+    for (int i = 0; i < 30; i++) {
+      problems.add(
+          Problem.warning("thick", "", "Too thick here, place " + i + ".", "Make it thinner.")
+              .at(many.foils().get(i).centre()));
+    }
+    List<Scene> pages =
+        SHEET.pages(new Placement(many.sections(), many.foils(), problems), SampleMaps.notes(many));
+    assertTrue(pages.size() > 1);
+    for (Scene page : pages) {
+      assertEquals(50, mark(page, "scale-box").parts().get(0).bounds().width(), 1e-9);
+    }
   }
 
   @Test
