@@ -1,0 +1,153 @@
+package foilwright.service.mix;
+
+import foilwright.placement.PlacedFoil;
+import foilwright.placement.Placement;
+import foilwright.problem.Problem;
+import foilwright.service.MixSettings;
+import foilwright.service.ProductEntry;
+import foilwright.units.Mass;
+import foilwright.units.Minutes;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * All that is weighed for the foils of one visit.
+ *
+ * @param foils what each foil takes and when, in working order; those of a slot without a product
+ *     are left out
+ * @param slots in the order of their letters
+ * @param problems what the drawer lacks, bowls that stand too long, take-ups as weighed back, and
+ *     notes where the sums and the trade's grams per foil disagree
+ */
+public record MixPlan(List<FoilMix> foils, List<SlotMix> slots, List<Problem> problems) {
+
+  /** When one foil is placed, minutes from the moment the hands begin. */
+  public record Placed(Minutes begin, Minutes end) {}
+
+  public MixPlan {
+    foils = List.copyOf(foils);
+    slots = List.copyOf(slots);
+    problems = List.copyOf(problems);
+  }
+
+  /**
+   * What each foil takes and when: the film of its product and the take-up of its hair, as weighed
+   * back.
+   *
+   * @param placement foils in working order
+   * @param products by slot
+   * @param times one for each foil of the placement, in working order
+   */
+  public static List<FoilMix> foils(
+      Placement placement, Map<String, ProductEntry> products, List<Placed> times) {
+    if (times.size() != placement.foils().size()) {
+      throw new IllegalArgumentException(
+          times.size() + " times are given for " + placement.foils().size() + " foils");
+    }
+    List<FoilMix> rows = new ArrayList<>();
+    for (int i = 0; i < times.size(); i++) {
+      PlacedFoil foil = placement.foils().get(i);
+      ProductEntry product = products.get(foil.mix());
+      if (product != null) {
+        rows.add(
+            new FoilMix(
+                foil.number(),
+                foil.mix(),
+                product.takeUp().mixed(foil.hair()),
+                times.get(i).begin(),
+                times.get(i).end()));
+      }
+    }
+    return rows;
+  }
+
+  /**
+   * Everything weighed, for final times.
+   *
+   * @param placement foils in working order
+   * @param products by slot
+   * @param times one for each foil of the placement, in working order
+   */
+  public static MixPlan of(
+      Placement placement,
+      Map<String, ProductEntry> products,
+      MixSettings settings,
+      List<Placed> times) {
+    List<FoilMix> foils = foils(placement, products, times);
+    Bowls bowls = Bowls.of(foils, products, settings);
+    Map<String, Sum> sums = new TreeMap<>();
+    Map<TradeGrams, Sum> byTrade = new TreeMap<>();
+    int row = 0;
+    for (PlacedFoil foil : placement.foils()) {
+      if (products.containsKey(foil.mix())) {
+        Mass mixed = foils.get(row++).mixed();
+        sums.merge(foil.mix(), Sum.of(foil, mixed), Sum::plus);
+        byTrade.merge(TradeGrams.of(foil), Sum.of(foil, mixed), Sum::plus);
+      }
+    }
+    List<SlotMix> slots = new ArrayList<>();
+    List<Problem> problems = new ArrayList<>(bowls.problems());
+    sums.forEach(
+        (slot, sum) -> {
+          ProductEntry product = products.get(slot);
+          slots.add(
+              new SlotMix(slot, product, sum.foils(), sum.hair(), sum.mixed(), bowls.of(slot)));
+          problems.addAll(SlotMix.drawer(product.name(), product.developerStrength(), settings));
+          problems.addAll(product.takeUp().problems("products"));
+        });
+    byTrade.forEach((kind, sum) -> disagreement(kind, sum).ifPresent(problems::add));
+    return new MixPlan(foils, slots, problems);
+  }
+
+  /** Foils of one sort added up. */
+  private record Sum(int foils, Mass hair, Mass mixed) {
+    static Sum of(PlacedFoil foil, Mass mixed) {
+      return new Sum(1, foil.hair(), mixed);
+    }
+
+    Sum plus(Sum other) {
+      return new Sum(foils + other.foils, hair.plus(other.hair), mixed.plus(other.mixed));
+    }
+  }
+
+  private static Optional<Problem> disagreement(TradeGrams kind, Sum sum) {
+    Mass mean = sum.mixed().times(1.0 / sum.foils());
+    if (kind.holds(mean)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Problem.note(
+            "grams-differ-from-trade",
+            "products",
+            String.format(
+                Locale.ROOT,
+                "%d foils (%s) take %.1f g each on average, by %.2f g of hair in each; the trade"
+                    + " reckons with %s to %s",
+                sum.foils(),
+                kind.words(),
+                mean.toGrams(),
+                sum.hair().toGrams() / sum.foils(),
+                kind.least(),
+                kind.most()),
+            "look whether slices and hair lengths are right, then trust the weighing back of a"
+                + " bowl"));
+  }
+
+  /** The slot's share, if the plan uses it. */
+  public Optional<SlotMix> slot(String letter) {
+    return slots.stream().filter(slot -> slot.slot().equals(letter)).findFirst();
+  }
+
+  /** All bowls by the time at which they are ready. */
+  public List<Bowl> bowls() {
+    return slots.stream()
+        .flatMap(slot -> slot.bowls().stream())
+        .sorted(Comparator.comparing(Bowl::mixedAt).thenComparing(Bowl::name))
+        .toList();
+  }
+}
