@@ -23,7 +23,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Placements, paces and products with plain numbers, for the sums of this package. */
-final class ServiceSamples {
+public final class ServiceSamples {
   private static final Region REGION =
       Region.whole(
           TriangleMesh.of(new double[] {0, 0, 0, 10, 0, 0, 0, 10, 0}, new int[] {0, 1, 2}));
@@ -84,36 +84,68 @@ final class ServiceSamples {
   }
 
   private static PlacedFoil foil(int number, int section, int row) {
+    return new Foil(number, Zone.CROWN, "A").placed(section, row);
+  }
+
+  /** Foils of one section with the named differences. */
+  public static Placement placement(List<Foil> foils) {
+    List<PlacedFoil> placed = new ArrayList<>();
+    for (Foil foil : foils) {
+      placed.add(foil.placed(0, placed.size() + 1));
+    }
+    return new Placement(List.of(), placed, List.of());
+  }
+
+  /** A foil with plain numbers. */
+  public record Foil(
+      int number,
+      Zone zone,
+      String slot,
+      double widthMm,
+      double hairGrams,
+      double lengthMm,
+      double startMm,
+      double picked) {
+    public Foil(int number, Zone zone, String slot) {
+      this(number, zone, slot, 100, 0.5, 250, 0, 0.5);
+    }
+
+    private PlacedFoil placed(int section, int row) {
+      return foil(this, section, row);
+    }
+  }
+
+  private static PlacedFoil foil(Foil foil, int section, int row) {
     Polyline line = Polyline.of(List.of(Vector3.ZERO, new Vector3(100, 0, 0)));
     Find find = new Find(Length.ZERO, Length.ZERO, "here");
     return new PlacedFoil(
-        number,
+        foil.number(),
         "section " + (section + 1),
         section,
         row,
         1,
         Side.LEFT,
-        Zone.CROWN,
+        foil.zone(),
         "horizontal",
-        "A",
+        foil.slot(),
         REGION,
         line,
         line,
         Vector3.UP,
         Angle.ZERO,
         Optional.empty(),
-        Length.ofMillimetres(100),
+        Length.ofMillimetres(foil.widthMm()),
         Length.ofMillimetres(4),
         Length.ofMillimetres(4),
         Length.ofMillimetres(8),
         Area.ofSquareMillimetres(400),
-        Share.ofPercent(50),
+        Share.ofFraction(foil.picked()),
         12.5,
         800,
         400,
-        Mass.ofGrams(0.5),
-        Length.ofMillimetres(250),
-        Length.ZERO,
+        Mass.ofGrams(foil.hairGrams()),
+        Length.ofMillimetres(foil.lengthMm()),
+        Length.ofMillimetres(foil.startMm()),
         find,
         find,
         find);
