@@ -217,9 +217,7 @@ public final class MapSheet {
     }
 
     private List<Mark> titles(int page, int of) {
-      String pageWords = of > 1 ? "page " + (page + 1) + " of " + of : "";
-      String join = notes.subtitle().isBlank() || pageWords.isEmpty() ? "" : " \u2013 ";
-      return layout.titles(notes.title(), notes.subtitle() + join + pageWords);
+      return layout.titles(notes.title(), SheetLayout.subtitle(notes.subtitle(), page, of));
     }
 
     private List<Mark> draw(

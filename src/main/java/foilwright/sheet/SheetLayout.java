@@ -56,12 +56,16 @@ final class SheetLayout {
 
   /** Where the pictures are. */
   Box pictures() {
+    Box whole = whole();
+    return new Box(
+        whole.x(), whole.y(), whole.width() - COLUMN_MM - GUTTER_MM, whole.height() - SIGNS_MM);
+  }
+
+  /** Everything below the title, on a page without a column of words. */
+  Box whole() {
     double top = MARGIN_MM + TITLE_MM;
     return new Box(
-        MARGIN_MM,
-        top,
-        paper.widthMm() - 2 * MARGIN_MM - COLUMN_MM - GUTTER_MM,
-        paper.heightMm() - MARGIN_MM - SIGNS_MM - top);
+        MARGIN_MM, top, paper.widthMm() - 2 * MARGIN_MM, paper.heightMm() - MARGIN_MM - top);
   }
 
   /**
@@ -189,8 +193,28 @@ final class SheetLayout {
 
   /** Title, subtitle and the rule before the column of words. */
   List<Mark> titles(String title, String subtitle) {
+    List<Mark> marks = new ArrayList<>(titles(title, subtitle, pictures()));
+    double x = pictures().right() + GUTTER_MM / 2;
+    marks.add(
+        Mark.plain(
+            "rule",
+            Role.FRAME,
+            Layer.NOTES,
+            Part.Shape.drawn(
+                Curve.line(new Point(x, MARGIN_MM), new Point(x, paper.heightMm() - MARGIN_MM)),
+                Pen.of(SheetInk.QUIET, LineWeight.FINE))));
+    return marks;
+  }
+
+  /** A subtitle with the page it stands on, where there are several. */
+  static String subtitle(String words, int page, int of) {
+    String pageWords = of > 1 ? "page " + (page + 1) + " of " + of : "";
+    return words + (words.isBlank() || pageWords.isEmpty() ? "" : " \u2013 ") + pageWords;
+  }
+
+  /** Title and subtitle over an area. */
+  List<Mark> titles(String title, String subtitle, Box area) {
     List<Mark> marks = new ArrayList<>();
-    Box area = pictures();
     double base = MARGIN_MM + Typeface.shipped().capHeight(TextSize.TITLE);
     String fitted = TextFlow.fitted(title, TextSize.TITLE, area.width());
     marks.add(
@@ -212,15 +236,6 @@ final class SheetLayout {
                   TextSize.SMALL,
                   SheetInk.QUIET)));
     }
-    double x0 = area.right() + GUTTER_MM / 2;
-    marks.add(
-        Mark.plain(
-            "rule",
-            Role.FRAME,
-            Layer.NOTES,
-            Part.Shape.drawn(
-                Curve.line(new Point(x0, MARGIN_MM), new Point(x0, paper.heightMm() - MARGIN_MM)),
-                Pen.of(SheetInk.QUIET, LineWeight.FINE))));
     return marks;
   }
 

@@ -1,10 +1,13 @@
 package foilwright.sheet;
 
 import foilwright.drawing.Box;
+import foilwright.drawing.Curve;
 import foilwright.drawing.Ink;
 import foilwright.drawing.Layer;
+import foilwright.drawing.LineWeight;
 import foilwright.drawing.Mark;
 import foilwright.drawing.Part;
+import foilwright.drawing.Pen;
 import foilwright.drawing.Point;
 import foilwright.drawing.Role;
 import foilwright.drawing.TextSize;
@@ -133,6 +136,39 @@ final class TextFlow {
       parts.add(new Part.Lettering(line, base(x), TextSize.SMALL, Ink.BLACK));
     }
     add(role, "", parts);
+  }
+
+  /** A black heading over items in a strong frame: what must not be overlooked. */
+  void warning(String heading, List<String> items) {
+    double inset = 1.6;
+    List<String> lines = new ArrayList<>();
+    items.forEach(item -> lines.addAll(wrapped(item, column.width() - 2 * inset)));
+    makeRoom(HEADING_MM + lines.size() * LINE_MM + 2);
+    if (!atTop()) {
+      y += BEFORE_HEADING_MM;
+    }
+    List<Part> parts = new ArrayList<>();
+    double top = y;
+    Box band = new Box(column.x(), top, column.width(), HEADING_MM);
+    parts.add(Part.Shape.filled(Curve.rectangle(band), Ink.BLACK));
+    parts.add(
+        new Part.Lettering(
+            heading,
+            new Point(column.x() + inset, band.bottom() - 1.5),
+            TextSize.HEADING,
+            Ink.PAPER));
+    y += HEADING_MM + 0.6;
+    for (String line : lines) {
+      y += LINE_MM;
+      parts.add(new Part.Lettering(line, base(column.x() + inset), TextSize.SMALL, Ink.BLACK));
+    }
+    y += 1;
+    parts.add(
+        Part.Shape.drawn(
+            Curve.rectangle(new Box(column.x(), top, column.width(), y - top)),
+            Pen.of(Ink.BLACK, LineWeight.STRONG)));
+    y += AFTER_PARAGRAPH_MM;
+    add(Role.PROBLEM, heading + ": " + String.join("; ", items), parts);
   }
 
   /**

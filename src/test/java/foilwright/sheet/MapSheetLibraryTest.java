@@ -1,15 +1,11 @@
 package foilwright.sheet;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import foilwright.drawing.Box;
-import foilwright.drawing.Mark;
 import foilwright.drawing.Part;
 import foilwright.drawing.Role;
 import foilwright.drawing.Scene;
-import foilwright.drawing.Typeface;
 import foilwright.head.HairlineSettings;
 import foilwright.head.Head;
 import foilwright.head.HeadKind;
@@ -84,8 +80,8 @@ class MapSheetLibraryTest {
         "every foil has its number in at least one picture");
     assertTrue(placement.foils().size() <= 90 || pages.size() > 1, "a second page for many foils");
     for (Scene page : pages) {
-      labelsAreClear(page);
-      everythingIsOnThePaper(page);
+      SheetChecks.labelsAreClear(page);
+      SheetChecks.everythingIsOnThePaper(page);
     }
     cautionsAreOnTheFirstPage(pages.get(0));
   }
@@ -96,43 +92,6 @@ class MapSheetLibraryTest {
         .filter(m -> m.role() == Role.NUMBER)
         .map(m -> Integer.valueOf(m.data().get("number")))
         .collect(Collectors.toCollection(TreeSet::new));
-  }
-
-  /** No number or pointer over another, nor over any words. */
-  private static void labelsAreClear(Scene page) {
-    Map<String, Box> boxes = new LinkedHashMap<>();
-    for (Mark mark : page.marks()) {
-      if (mark.role() == Role.PROBLEM) {
-        boxes.put(mark.id(), mark.bounds());
-        continue;
-      }
-      int line = 0;
-      for (Part part : mark.parts()) {
-        if (part instanceof Part.Lettering) {
-          boxes.put(mark.id() + " line " + ++line, part.bounds());
-        }
-      }
-    }
-    List<String> ids = List.copyOf(boxes.keySet());
-    for (int i = 0; i < ids.size(); i++) {
-      for (int j = i + 1; j < ids.size(); j++) {
-        assertFalse(
-            boxes.get(ids.get(i)).overlaps(boxes.get(ids.get(j))),
-            ids.get(i) + " over " + ids.get(j));
-      }
-    }
-  }
-
-  private static void everythingIsOnThePaper(Scene page) {
-    for (Mark mark : page.marks()) {
-      assertTrue(page.paper().grown(-5).contains(mark.bounds()), mark.id() + mark.bounds());
-      for (Part part : mark.parts()) {
-        if (part instanceof Part.Lettering lettering) {
-          double capitals = Typeface.shipped().capHeight(lettering.size());
-          assertTrue(capitals >= 2.2, mark.id());
-        }
-      }
-    }
   }
 
   private static void cautionsAreOnTheFirstPage(Scene first) {

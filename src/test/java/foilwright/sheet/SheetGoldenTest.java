@@ -6,9 +6,13 @@ import foilwright.drawing.Scene;
 import foilwright.drawing.svg.SvgLetters;
 import foilwright.drawing.svg.SvgWriter;
 import foilwright.head.HeadKind;
+import foilwright.service.schedule.Removal;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -32,6 +36,27 @@ class SheetGoldenTest {
   @Test
   void mapOfAFringeVeil() throws IOException {
     assertGolden("map-fringe-veil", SampleMaps.pages("fringe-veil", HeadKind.WOMAN).get(0));
+  }
+
+  @Test
+  void timelineOfADarkRim() throws IOException {
+    List<Scene> pages =
+        SampleTimelines.pages(
+            "dark-rim",
+            "stylist",
+            Removal.IN_PLACING_ORDER,
+            Optional.of(LocalTime.of(9, 30)),
+            Paper.A4);
+    assertGolden("timeline-dark-rim", pages.get(0));
+  }
+
+  @Test
+  void timelineOfAFullHead() throws IOException {
+    List<Scene> pages =
+        SampleTimelines.pages(
+            "full-head-fine-weave", "lead", Removal.WHILE_PLACING, Optional.empty(), Paper.A4);
+    assertGolden("timeline-full-head", pages.get(0));
+    assertGolden("timeline-full-head-2", pages.get(1));
   }
 
   @Test
