@@ -42,6 +42,9 @@ public record LiftAdvice(Optional<Level> wish, List<ZoneLift> zones, List<Proble
   /** Label strength above which product at the scalp is a caution. */
   public static final Share MOST_AT_SCALP = Share.ofPercent(6);
 
+  /** Label strength up to which nothing weaker is advised. */
+  public static final Share WEAK = Share.ofPercent(3);
+
   /**
    * One zone.
    *
@@ -207,7 +210,9 @@ public record LiftAdvice(Optional<Level> wish, List<ZoneLift> zones, List<Proble
                             + levels
                             + " levels of lift, more than the "
                             + most
-                            + " that one visit may take",
+                            + " that one visit may take; expect "
+                            + tables.warmthAt(new Level(wish.number() - levels + most))
+                            + " at the most",
                         "plan two visits or more, or a wish of level "
                             + (wish.number() - levels + most)
                             + " for this one")));
@@ -225,7 +230,7 @@ public record LiftAdvice(Optional<Level> wish, List<ZoneLift> zones, List<Proble
                             + wish
                             + " is asked for",
                         "leave it, or tone it without lightening")));
-    grouped(zones, levels -> levels > 0)
+    grouped(zones, levels -> levels > 0 && levels <= most)
         .forEach(
             (levels, its) ->
                 problems.add(
@@ -301,6 +306,7 @@ public record LiftAdvice(Optional<Level> wish, List<ZoneLift> zones, List<Proble
         foils.get(zone.zone()).stream()
             .map(PlacedFoil::mix)
             .distinct()
+            .filter(slot -> products.get(slot).developerStrength().compareTo(WEAK) > 0)
             .forEach(slot -> delicate.computeIfAbsent(slot, s -> new ArrayList<>()).add(zone));
       }
     }
@@ -339,7 +345,7 @@ public record LiftAdvice(Optional<Level> wish, List<ZoneLift> zones, List<Proble
                                       + ")")
                           .orElse(
                               "take a weaker developer there, where the maker's sheet allows it")
-                      + " or check it first; never stronger than the maker says"));
+                      + ", or check it first; never stronger than the maker says"));
         });
     return problems;
   }

@@ -103,6 +103,7 @@ class LiftAdviceTest {
   void moreThanOneVisitMayLift() {
     Problem told = told(advice(mixed(), 8), "lift-too-much");
     assertTrue(told.message().startsWith("nape: level 8 asks for 5 levels"), told.message());
+    assertTrue(told.message().endsWith("expect yellow-orange at the most"), told.message());
     assertTrue(told.cure().contains("a wish of level 7"), told.cure());
   }
 

@@ -18,7 +18,8 @@ import java.util.Optional;
  * @param onFoils what they take
  * @param product weight of product, a whole number of scale steps
  * @param developer weight of developer, a whole number of scale steps
- * @param cross how the developer is mixed from two of the drawer, when it must be
+ * @param cross how the developer is mixed from two of the drawer, when it must be; it may weigh a
+ *     little more than {@code developer}, for the sake of its strength
  * @param mixedAt when it is ready: as the placing of its first foil begins
  * @param neededUntil when its last foil is in
  * @param goodUntil when it has stood its time

@@ -100,7 +100,7 @@ public record MixPlan(List<FoilMix> foils, List<SlotMix> slots, List<Problem> pr
           problems.addAll(SlotMix.drawer(product.name(), product.developerStrength(), settings));
           problems.addAll(product.takeUp().problems("products"));
         });
-    byTrade.forEach((kind, sum) -> disagreement(kind, sum).ifPresent(problems::add));
+    disagreement(byTrade).ifPresent(problems::add);
     return new MixPlan(foils, slots, problems);
   }
 
@@ -115,32 +115,48 @@ public record MixPlan(List<FoilMix> foils, List<SlotMix> slots, List<Problem> pr
     }
   }
 
-  private static Optional<Problem> disagreement(TradeGrams kind, Sum sum) {
-    Mass mean = sum.mixed().times(1.0 / sum.foils());
-    if (kind.holds(mean)) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        Problem.note(
-            "grams-differ-from-trade",
-            "products",
-            String.format(
-                Locale.ROOT,
-                "%d foils (%s) take %.1f g each on average, by %.2f g of hair in each; the trade"
-                    + " reckons with %s to %s",
-                sum.foils(),
-                kind.words(),
-                mean.toGrams(),
-                sum.hair().toGrams() / sum.foils(),
-                kind.least(),
-                kind.most()),
-            "look whether slices and hair lengths are right, then trust the weighing back of a"
-                + " bowl"));
+  private static Optional<Problem> disagreement(Map<TradeGrams, Sum> byTrade) {
+    List<String> differ = new ArrayList<>();
+    byTrade.forEach(
+        (kind, sum) -> {
+          Mass mean = sum.mixed().times(1.0 / sum.foils());
+          if (!kind.holds(mean)) {
+            differ.add(
+                String.format(
+                    Locale.ROOT,
+                    "%d %s (%s) at %.1f g by %.2f g of hair (trade: %s to %s)",
+                    sum.foils(),
+                    sum.foils() == 1 ? "foil" : "foils",
+                    kind.words(),
+                    mean.toGrams(),
+                    sum.hair().toGrams() / sum.foils(),
+                    kind.least(),
+                    kind.most()));
+          }
+        });
+    return differ.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Problem.note(
+                "grams-differ-from-trade",
+                "products",
+                "the mix planned by the weight of hair and what the trade reckons with differ, on"
+                    + " average for each foil: "
+                    + String.join("; ", differ),
+                "look whether slices and hair lengths are right, then go by a bowl weighed back"));
   }
 
   /** The slot's share, if the plan uses it. */
   public Optional<SlotMix> slot(String letter) {
     return slots.stream().filter(slot -> slot.slot().equals(letter)).findFirst();
+  }
+
+  /** Weight of hair in the foils that lighten, which a toner is for. */
+  public Mass lightenedHair() {
+    return slots.stream()
+        .filter(slot -> slot.product().kind().lightens())
+        .map(SlotMix::hair)
+        .reduce(Mass.ZERO, Mass::plus);
   }
 
   /** All bowls by the time at which they are ready. */

@@ -14,8 +14,9 @@ import java.util.Optional;
  * 40 volumes and water, 1 to 1, are 20 volumes.
  *
  * <p>Parts by weight; developers weigh so nearly the same that parts by volume agree within a few
- * percent. Weights are whole steps of the scale, which moves the strength a little: {@link
- * #strength} says to where.
+ * percent. Weights are whole steps of the scale, which moves the strength a little: where that is
+ * more than {@value #CLOSE_PERCENT} %, which labels do not show, some steps more are mixed than are
+ * needed. {@link #strength} says where it comes to lie.
  *
  * @param wanted label strength asked for
  * @param stronger label strength of the one, at least {@code wanted}
@@ -26,6 +27,10 @@ import java.util.Optional;
 public record MixingCross(
     Share wanted, Share stronger, Share weaker, Mass strongerWeight, Mass weakerWeight) {
   private static final double SAME = 1e-9;
+  private static final double CLOSE_PERCENT = 0.1;
+
+  /** Steps of the scale beyond what is needed, for the sake of the strength. */
+  private static final int MOST_MORE = 10;
 
   public MixingCross {
     Objects.requireNonNull(strongerWeight);
@@ -49,7 +54,7 @@ public record MixingCross(
   }
 
   /**
-   * Weighs out at least so much.
+   * Weighs out at least so much, and the least beyond it that comes close enough to the strength.
    *
    * @param one a label strength
    * @param other another one, stronger or weaker
@@ -62,9 +67,24 @@ public record MixingCross(
     Share weaker = one.compareTo(other) > 0 ? other : one;
     requireBetween(wanted, stronger, weaker);
     double part = wanted.minus(weaker).toFraction() / stronger.minus(weaker).toFraction();
-    Mass all = settings.roundedUp(least);
-    Mass ofStronger = settings.rounded(all.times(part));
-    return new MixingCross(wanted, stronger, weaker, ofStronger, all.minus(ofStronger));
+    MixingCross nearest = null;
+    for (int more = 0; more <= MOST_MORE; more++) {
+      Mass all = settings.roundedUp(least).plus(settings.scaleStep().times(more));
+      Mass ofStronger = settings.rounded(all.times(part));
+      MixingCross cross =
+          new MixingCross(wanted, stronger, weaker, ofStronger, all.minus(ofStronger));
+      if (nearest == null || cross.offPercent() < nearest.offPercent() - SAME) {
+        nearest = cross;
+      }
+      if (nearest.offPercent() <= CLOSE_PERCENT) {
+        break;
+      }
+    }
+    return nearest;
+  }
+
+  private double offPercent() {
+    return Math.abs(strength().minus(wanted).toPercent());
   }
 
   /** Whether the drawer holds the strength itself. */

@@ -19,7 +19,8 @@ import java.util.Optional;
  * @param lightenedHair weight of the hair that carries lightener
  * @param shades in the order of the entry
  * @param developer weight of developer
- * @param cross how the developer is mixed from two of the drawer, when it must be
+ * @param cross how the developer is mixed from two of the drawer, when it must be; it may weigh a
+ *     little more than {@code developer}, for the sake of its strength
  * @param problems of the developer
  */
 public record TonerMix(
