@@ -207,17 +207,17 @@ public final class TimelineSheet {
     List<Table.Column> columns = new ArrayList<>();
     columns.add(Table.Column.figure(7.6, "No"));
     columns.add(Table.Column.text(0, "section"));
-    columns.add(Table.Column.text(6.8, "mix"));
+    columns.add(Table.Column.text(7.3, "mix"));
     if (timeline.schedule().hands() > 1) {
-      columns.add(Table.Column.text(6, "by"));
+      columns.add(Table.Column.text(5.6, "by"));
     }
-    columns.add(Table.Column.text(21, "placed"));
+    columns.add(Table.Column.text(20.9, "placed"));
     columns.add(Table.Column.figure(10.5, "due", "from"));
     columns.add(Table.Column.figure(10.5, "out", "by"));
-    columns.add(Table.Column.figure(13.8, "planned", "out"));
-    columns.add(Table.Column.figure(10.2, "stays", "min"));
-    columns.add(Table.Column.text(11.4, "in at"));
-    columns.add(Table.Column.text(11.4, "out at"));
+    columns.add(Table.Column.figure(14, "planned", "out"));
+    columns.add(Table.Column.figure(10, "stays", "min"));
+    columns.add(Table.Column.text(11, "in at"));
+    columns.add(Table.Column.text(11, "out at"));
     double used = columns.stream().mapToDouble(Table.Column::width).sum();
     double section = Math.min(width - used, MOST_SECTION_MM);
     columns.set(1, Table.Column.text(section, "section"));

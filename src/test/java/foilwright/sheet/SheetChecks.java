@@ -55,6 +55,18 @@ final class SheetChecks {
     }
   }
 
+  static void noHeadingIsCutShort(Scene page) {
+    for (Mark mark : page.marks()) {
+      for (Part part : mark.parts()) {
+        assertFalse(
+            mark.role() == Role.HEADING
+                && part instanceof Part.Lettering lettering
+                && lettering.text().endsWith("\u2026"),
+            mark.id());
+      }
+    }
+  }
+
   /** All words of a page, in the order of its marks. */
   static String words(Scene page) {
     StringBuilder words = new StringBuilder();

@@ -70,6 +70,7 @@ class TimelineSheetTest {
       for (Scene page : pages) {
         SheetChecks.labelsAreClear(page);
         SheetChecks.everythingIsOnThePaper(page);
+        SheetChecks.noHeadingIsCutShort(page);
       }
       Set<String> wanted =
           timeline.schedule().foils().stream()
