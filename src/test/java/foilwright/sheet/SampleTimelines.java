@@ -10,12 +10,16 @@ import foilwright.service.MixSettings;
 import foilwright.service.PaceEntry;
 import foilwright.service.PaceProfile;
 import foilwright.service.TimeWindow;
+import foilwright.service.mix.FoilSheets;
 import foilwright.service.mix.MixPlan;
+import foilwright.service.mix.TonerMix;
 import foilwright.service.schedule.FoilTask;
 import foilwright.service.schedule.Removal;
 import foilwright.service.schedule.Schedule;
 import foilwright.service.schedule.Scheduler;
+import foilwright.units.Mass;
 import foilwright.units.Minutes;
+import foilwright.units.Share;
 import java.nio.file.Path;
 import java.time.LocalTime;
 import java.util.ArrayList;
@@ -72,13 +76,13 @@ final class SampleTimelines {
 
   /** Everything weighed for a schedule of a placement. */
   static MixPlan mix(Placement placement, Schedule schedule) {
-    return MixPlan.of(
-        placement,
-        HOUSE.productsBySlot(),
-        MixSettings.USUAL,
-        IntStream.range(0, schedule.foils().size())
-            .mapToObj(i -> new MixPlan.Placed(schedule.begun(i), schedule.in(i)))
-            .toList());
+    return MixPlan.of(placement, HOUSE.productsBySlot(), MixSettings.USUAL, placed(schedule));
+  }
+
+  private static List<MixPlan.Placed> placed(Schedule schedule) {
+    return IntStream.range(0, schedule.foils().size())
+        .mapToObj(i -> new MixPlan.Placed(schedule.begun(i), schedule.in(i)))
+        .toList();
   }
 
   private static List<Timeline.Check> checks(Schedule schedule) {
@@ -112,5 +116,35 @@ final class SampleTimelines {
       String pattern, String pace, Removal removal, Optional<LocalTime> start, Paper paper) {
     return TimelineSheet.build(
         of(placement(pattern), pace, removal, start), notes("Sample"), paper);
+  }
+
+  static MixCard card(String pattern, String paceName, Removal removal, Optional<LocalTime> start) {
+    Placement placement = placement(pattern);
+    Timeline timeline = of(placement, paceName, removal, start);
+    MixSettings settings =
+        new MixSettings(
+            Mass.ofGrams(1),
+            Share.ofPercent(12),
+            30,
+            List.of(Share.ofPercent(1.9), Share.ofPercent(6), Share.ofPercent(9)));
+    MixPlan plan =
+        MixPlan.of(placement, HOUSE.productsBySlot(), settings, placed(timeline.schedule()));
+    Mass hair = Mass.ZERO;
+    for (PlacedFoil foil : placement.foils()) {
+      hair = hair.plus(foil.hair());
+    }
+    return new MixCard(
+        plan,
+        settings,
+        Optional.of(TonerMix.of(HOUSE.toners().get(0), hair, settings)),
+        Optional.of(FoilSheets.of(placement.foils(), HOUSE.foils())),
+        List.of("elasticity test"),
+        timeline.beforeFirstParting(),
+        start);
+  }
+
+  static List<Scene> mixPages(
+      String pattern, String pace, Removal removal, Optional<LocalTime> start, Paper paper) {
+    return MixSheet.build(card(pattern, pace, removal, start), notes("Sample"), paper);
   }
 }

@@ -60,6 +60,18 @@ class SheetGoldenTest {
   }
 
   @Test
+  void mixOfAFringeVeil() throws IOException {
+    List<Scene> pages =
+        SampleTimelines.mixPages(
+            "fringe-veil",
+            "apprentice",
+            Removal.IN_PLACING_ORDER,
+            Optional.of(LocalTime.of(9, 30)),
+            Paper.A4);
+    assertGolden("mix-fringe-veil", pages.get(0));
+  }
+
+  @Test
   void headOfATrainingHead() throws IOException {
     assertGolden(
         "head-training-head",
