@@ -99,8 +99,8 @@ public final class MixSheet {
     }
 
     private static final String HOW_TO_READ =
-        ". Weights are rounded up to what the scale shows. Write in what was weighed and, when the"
-            + " last foil is in, what the bowl still holds.";
+        ". Weights are rounded up to the scale's step. Write in what was weighed and what is left in"
+            + " each bowl.";
 
     private Mark note(String text) {
       List<String> lines = wrapped(text);
