@@ -46,10 +46,20 @@ final class Interleaving {
   private boolean changed;
   private long steps;
   private long stepLimit;
+  private int splits;
   private final int[][] surely;
   private final int[][] possibly;
+  private final int[][] atLeast;
+  private final int[][] atMost;
 
-  private static final long STEPS = 2000;
+  /** Steps of a dive beyond those that a straight one takes. */
+  private static final int DIVE = 60;
+
+  /** How often what can be out before a block is halved, for one end. */
+  private static final int SPLITS = 40;
+
+  /** Steps of the last search, when nothing is left to halve. */
+  private static final int LAST = 5000;
 
   private enum Answer {
     FOUND,
@@ -90,6 +100,11 @@ final class Interleaving {
     removed = new int[lanes.length];
     surely = new int[lanes.length][n];
     possibly = new int[lanes.length][n];
+    atLeast = new int[lanes.length][n];
+    atMost = new int[lanes.length][n];
+    for (int[] lane : atMost) {
+      Arrays.fill(lane, n);
+    }
   }
 
   private boolean root(long end, int sweeps) {
@@ -117,9 +132,61 @@ final class Interleaving {
     return low;
   }
 
-  private Answer decide(long end, long maxSteps) {
-    stepLimit = maxSteps;
-    return root(end, 40) ? search() : Answer.REFUTED;
+  private Answer decide(long end) {
+    splits = SPLITS;
+    return root(end, 40) ? split() : Answer.REFUTED;
+  }
+
+  /**
+   * A dive straight down, and where that finds nothing, again with how many foils of a lane are out
+   * before a block halved: where most is open, the upper half first.
+   */
+  private Answer split() {
+    long[] here = bounds[0].clone();
+    int lane = -1;
+    int at = -1;
+    int width = 0;
+    for (int a = 0; a < lanes.length; a++) {
+      for (int i = 0; i < n; i++) {
+        if (possibly[a][i] - surely[a][i] > width) {
+          width = possibly[a][i] - surely[a][i];
+          lane = a;
+          at = i;
+        }
+      }
+    }
+    int middle = lane < 0 ? 0 : surely[lane][at] + (width - 1) / 2;
+    steps = 0;
+    stepLimit = lane < 0 ? LAST : 2L * n + DIVE;
+    Answer answer = search();
+    if (answer != Answer.UNKNOWN || lane < 0) {
+      return answer;
+    }
+    boolean unknown = false;
+    for (int half = 0; half < 2; half++) {
+      if (splits-- <= 0) {
+        return Answer.UNKNOWN;
+      }
+      int least = atLeast[lane][at];
+      int most = atMost[lane][at];
+      if (half == 0) {
+        atLeast[lane][at] = middle + 1;
+      } else {
+        atMost[lane][at] = middle;
+      }
+      depth = 0;
+      placed = 0;
+      Arrays.fill(removed, 0);
+      System.arraycopy(here, 0, bounds[0], 0, 4 * n);
+      answer = tighten(bounds[0], 40) ? split() : Answer.REFUTED;
+      atLeast[lane][at] = least;
+      atMost[lane][at] = most;
+      if (answer == Answer.FOUND) {
+        return answer;
+      }
+      unknown |= answer == Answer.UNKNOWN;
+    }
+    return unknown ? Answer.UNKNOWN : Answer.REFUTED;
   }
 
   private Answer search() {
@@ -151,6 +218,9 @@ final class Interleaving {
   private void push(int event) {
     sequence[depth++] = event;
     if (event >= 0) {
+      for (int a = 0; a < lanes.length; a++) {
+        possibly[a][event] = removed[a];
+      }
       placed++;
     } else {
       removed[laneOf[~event]]++;
@@ -229,7 +299,7 @@ final class Interleaving {
   private boolean tighten(long[] b, int sweeps) {
     for (int sweep = 0; sweep < sweeps; sweep++) {
       changed = false;
-      if (!forward(b) || !backward(b)) {
+      if (!forward(b, sweep == 0) || !backward(b)) {
         return false;
       }
       if (!changed) {
@@ -257,7 +327,7 @@ final class Interleaving {
     return true;
   }
 
-  private boolean forward(long[] b) {
+  private boolean forward(long[] b, boolean first) {
     int yLo = 2 * n;
     int yHi = 3 * n;
     long now = 0;
@@ -297,7 +367,9 @@ final class Interleaving {
           int[] lane = lanes[a];
           while (surely[a][i] < lane.length
               && lane[surely[a][i]] < i
-              && b[yHi + lane[surely[a][i]]] < lo + laneRemoval[a]) {
+              && (surely[a][i] < atLeast[a][i]
+                  || b[yHi + lane[surely[a][i]]] < lo + laneRemoval[a]
+                  || overTimeAfter(a, i, first))) {
             lo = Math.max(lo, b[yLo + lane[surely[a][i]]] + times.block[i]);
             surely[a][i]++;
             work += laneRemoval[a];
@@ -321,7 +393,7 @@ final class Interleaving {
       for (int index = removed[a]; index < lanes[a].length; index++) {
         int j = lanes[a][index];
         long lo = Math.max(b[yLo + j], Math.max(before + laneRemoval[a], b[j] + least[j]));
-        while (i < n && (i <= j || lo > b[n + i] - times.block[i])) {
+        while (i < n && (i <= j || index >= atMost[a][i] || lo > b[n + i] - times.block[i])) {
           lo = Math.max(lo, b[i] + laneRemoval[a]);
           possibly[a][i++] = index;
         }
@@ -332,6 +404,11 @@ final class Interleaving {
       }
       while (i < n) {
         possibly[a][i++] = lanes[a].length;
+      }
+      for (int k = placed; k < n; k++) {
+        if (surely[a][k] > possibly[a][k] || surely[a][k] < atLeast[a][k]) {
+          return false;
+        }
       }
     }
     return tailFits(b);
@@ -368,6 +445,25 @@ final class Interleaving {
       }
       at[latest]--;
     }
+  }
+
+  /**
+   * Whether the next foil of a lane would be over its time if it came out after a block: blocks and
+   * removals that must lie between are too long, wherever waits are.
+   */
+  private boolean overTimeAfter(int a, int block, boolean first) {
+    int index = surely[a][block];
+    int foil = lanes[a][index];
+    if (first && foil >= placed) {
+      return false;
+    }
+    long between = times.between(foil, block) + laneRemoval[a] * (index + 1 - possibly[a][foil]);
+    for (int other = 0; other < lanes.length; other++) {
+      if (other != a) {
+        between += laneRemoval[other] * Math.max(0, surely[other][block] - possibly[other][foil]);
+      }
+    }
+    return between > times.most[foil];
   }
 
   private boolean backward(long[] b) {
@@ -479,18 +575,25 @@ final class Interleaving {
     boolean found = false;
     long unknown = low - 1;
     long step = 1000;
-    for (long end = low; low < best && unknown + 1 < best; ) {
-      Answer answer = search.decide(end, STEPS);
+    long end = low;
+    while (low < best && end < best) {
+      Answer answer = search.decide(end);
       if (answer == Answer.FOUND) {
         best = search.end();
         actions = search.actions();
         found = true;
       } else {
-        unknown = end;
         low = answer == Answer.REFUTED ? end + 1 : low;
+        unknown = end;
+        step *= 2;
       }
-      end = !found ? Math.min(best - 1, end + step) : unknown + (best - unknown) / 2;
-      step *= 2;
+      end =
+          !found
+              ? Math.min(best - 1, end + step)
+              : best - unknown < 1200 ? best - 1 : unknown + (best - unknown) / 2;
+      if (end <= unknown) {
+        break;
+      }
     }
     return ScheduleResult.of(
         new Schedule(
