@@ -12,17 +12,22 @@ public final class Scheduler {
   private Scheduler() {}
 
   /**
-   * The schedule with the least end, or which foil is first over its time. One pair of hands only.
+   * The schedule with the least end, or which foil is first over its time. For two or more pairs of
+   * hands and more than 20 foils the end may not be the least; {@link Schedule#lowerBound} tells
+   * how far it can be off.
    *
    * @param foils in placing order, at least one
-   * @param hands pairs of hands
+   * @param hands pairs of hands, 1 or more
    */
   public static ScheduleResult schedule(List<FoilTask> foils, int hands, Removal removal) {
-    if (foils.isEmpty() || hands != 1) {
+    if (foils.isEmpty() || hands < 1) {
       throw new IllegalArgumentException(
           foils.size() + " foils cannot be scheduled for " + hands + " pairs of hands");
     }
     Times times = new Times(foils);
+    if (hands > 1) {
+      return ManyHands.schedule(times, hands, removal);
+    }
     return switch (removal) {
       case TOGETHER, IN_PLACING_ORDER -> FixedOrder.schedule(times, removal);
       case IN_WAVES -> Waves.schedule(times);

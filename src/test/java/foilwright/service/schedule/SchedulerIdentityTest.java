@@ -70,4 +70,25 @@ class SchedulerIdentityTest {
     assertEquals(31, schedule.in(1).toMinutes(), 1e-9);
     assertEquals(List.of(), ScheduleCheck.violations(schedule));
   }
+
+  @Test
+  void twoPairsKeepTheRulesAndAreNotSlowerThanOne() {
+    for (int seed = 0; seed < 60; seed++) {
+      Random random = new Random(seed);
+      List<FoilTask> foils =
+          seed % 3 == 0 ? Foils.many(random, 10 + seed) : Foils.few(random, 1 + random.nextInt(5));
+      for (Removal removal : Removal.values()) {
+        Optional<Schedule> one = Scheduler.schedule(foils, 1, removal).schedule();
+        Optional<Schedule> two = Scheduler.schedule(foils, 2, removal).schedule();
+        String where = "seed " + seed + " " + removal;
+        assertTrue(two.isPresent() || one.isEmpty(), where);
+        if (two.isPresent()) {
+          assertEquals(List.of(), ScheduleCheck.violations(two.get()), where);
+        }
+        if (one.isPresent() && two.get().proven()) {
+          assertTrue(two.get().end().compareTo(one.get().end()) <= 0, where);
+        }
+      }
+    }
+  }
 }
