@@ -46,6 +46,9 @@ final class ManyHands {
 
   private static final long STEPS_MANY = 20_000;
 
+  /** Where only the hands are open. */
+  private static final long STEPS_FIXED_ORDER = 2_000;
+
   private static final int FEW = 20;
 
   private ManyHands(Times times, int hands, Removal removal, long allowance) {
@@ -69,7 +72,7 @@ final class ManyHands {
     if (removal == Removal.IN_WAVES) {
       return waves(times, hands);
     }
-    ManyHands search = of(times, hands, removal, 0, steps(times.n));
+    ManyHands search = of(times, hands, removal, 0, steps(times.n, removal));
     if (search.bestActions == null && removal == Removal.WHILE_PLACING) {
       ScheduleResult waves = waves(times, hands);
       return waves.schedule().isEmpty()
@@ -93,7 +96,10 @@ final class ManyHands {
         : ScheduleResult.of(overTime(times, hands, removal, !search.brokenOff));
   }
 
-  private static long steps(int n) {
+  private static long steps(int n, Removal removal) {
+    if (removal != Removal.WHILE_PLACING) {
+      return STEPS_FIXED_ORDER;
+    }
     return n <= FEW ? STEPS_FEW : STEPS_MANY;
   }
 
