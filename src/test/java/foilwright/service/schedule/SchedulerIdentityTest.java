@@ -33,8 +33,8 @@ class SchedulerIdentityTest {
 
   @Test
   void fullHeadsKeepTheRulesEveryWay() {
-    for (int seed = 0; seed < 20; seed++) {
-      List<FoilTask> foils = Foils.many(new Random(seed), 30 + 4 * seed);
+    for (int seed = 0; seed < 10; seed++) {
+      List<FoilTask> foils = Foils.many(new Random(seed), 30 + 8 * seed);
       double whilePlacing = 0;
       for (Removal removal : List.of(Removal.WHILE_PLACING, Removal.IN_WAVES)) {
         Schedule schedule = Scheduler.schedule(foils, 1, removal).schedule().orElseThrow();
@@ -73,10 +73,10 @@ class SchedulerIdentityTest {
 
   @Test
   void twoPairsKeepTheRulesAndAreNotSlowerThanOne() {
-    for (int seed = 0; seed < 60; seed++) {
+    for (int seed = 0; seed < 40; seed++) {
       Random random = new Random(seed);
       List<FoilTask> foils =
-          seed % 3 == 0 ? Foils.many(random, 10 + seed) : Foils.few(random, 1 + random.nextInt(5));
+          seed % 8 == 0 ? Foils.many(random, 10 + seed) : Foils.few(random, 1 + random.nextInt(5));
       for (Removal removal : Removal.values()) {
         Optional<Schedule> one = Scheduler.schedule(foils, 1, removal).schedule();
         Optional<Schedule> two = Scheduler.schedule(foils, 2, removal).schedule();
