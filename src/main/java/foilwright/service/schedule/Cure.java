@@ -84,7 +84,7 @@ public sealed interface Cure {
               s ->
                   String.format(
                       Locale.ROOT,
-                      "With %d pairs of hands it can be done this way, in %s of chair time.",
+                      "With %d pairs of hands it can be done this way, in %s from the first parting to the last foil out.",
                       hands,
                       Words.chair(s.end())))
           .orElse(
@@ -111,7 +111,7 @@ public sealed interface Cure {
               s ->
                   String.format(
                       Locale.ROOT,
-                      "In %d waves of %s it takes %s of chair time.",
+                      "In %d waves of %s it takes %s from the first parting to the last foil out.",
                       sizes().size(),
                       Words.list(sizes()),
                       Words.chair(s.end())))
@@ -138,7 +138,7 @@ public sealed interface Cure {
               s ->
                   String.format(
                       Locale.ROOT,
-                      "When foils come out as they fall due it takes %s of chair time; %s %s out before the last is placed.",
+                      "When foils come out as they fall due it takes %s from the first parting to the last foil out; %s %s out before the last is placed.",
                       Words.chair(s.end()),
                       Words.foils(outBeforeLast()),
                       outBeforeLast() == 1 ? "comes" : "come"))
@@ -167,7 +167,7 @@ public sealed interface Cure {
       return first.isPresent()
           ? String.format(
               Locale.ROOT,
-              "With %s for the first %s it can be done this way, in %s of chair time.",
+              "With %s for the first %s it can be done this way, in %s from the first parting to the last foil out.",
               mix,
               Words.foils(first.getAsInt()),
               Words.chair(schedule.orElseThrow().end()))
@@ -206,7 +206,7 @@ public sealed interface Cure {
     private static String visit(Schedule visit) {
       return String.format(
           Locale.ROOT,
-          "%s in %s of chair time",
+          "%s in %s from the first parting to the last foil out",
           Words.foils(visit.foils().size()),
           Words.chair(visit.end()));
     }

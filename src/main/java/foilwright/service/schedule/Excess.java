@@ -25,6 +25,16 @@ final class Excess {
     return new OverTime(first, Times.minutes(by), foils, Times.minutes(most), proven);
   }
 
+  /** Whether every foil is out before its window ends. */
+  static boolean none(Times times, long[] in, long[] out) {
+    for (int i = 0; i < times.n; i++) {
+      if (out[i] - in[i] > times.most[i]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** A foil whose removal alone takes longer than it may stay, or empty. */
   static Optional<OverTime> ofRemovalAlone(Times times) {
     int first = -1;

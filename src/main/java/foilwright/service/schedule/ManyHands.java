@@ -93,7 +93,7 @@ final class ManyHands {
                 removal,
                 search.bestActions,
                 Times.minutes(search.brokenOff ? search.bound : search.best)))
-        : ScheduleResult.of(overTime(times, hands, removal, !search.brokenOff));
+        : leastExcess(times, hands, removal, search);
   }
 
   private static long steps(int n, Removal removal) {
@@ -103,21 +103,32 @@ final class ManyHands {
     return n <= FEW ? STEPS_FEW : STEPS_MANY;
   }
 
-  private static OverTime overTime(Times times, int hands, Removal removal, boolean proven) {
+  /**
+   * The finding with the least excess over a window; a schedule when one without any turns up that
+   * the search broken off had missed.
+   */
+  private static ScheduleResult leastExcess(
+      Times times, int hands, Removal removal, ManyHands search) {
     long low = 1;
     long high = times.horizon();
     ManyHands widest = of(times, hands, removal, high, 2000);
     while (low < high) {
       long middle = low + (high - low) / 2;
-      ManyHands search = of(times, hands, removal, middle, 2000);
-      if (search.bestActions == null) {
+      ManyHands allowed = of(times, hands, removal, middle, 2000);
+      if (allowed.bestActions == null) {
         low = middle + 1;
       } else {
         high = middle;
-        widest = search;
+        widest = allowed;
       }
     }
-    return Excess.of(times, widest.bestIn, widest.bestOut, high, proven);
+    if (Excess.none(times, widest.bestIn, widest.bestOut)) {
+      return ScheduleResult.of(
+          new Schedule(
+              times.foils, hands, removal, widest.bestActions, Times.minutes(search.bound)));
+    }
+    return ScheduleResult.of(
+        Excess.of(times, widest.bestIn, widest.bestOut, high, !search.brokenOff));
   }
 
   /** Wave by wave; a wave whose search is broken off counts with the best that was found. */

@@ -89,7 +89,7 @@ class CuresTest {
   void twoVisitsShareTheFoils() {
     Cure.TwoVisits cure = cure(Cure.TwoVisits.class);
     assertEquals(
-        "In two visits: 30 foils in 50 min of chair time, then 30 foils in 50 min of chair time.",
+        "In two visits: 30 foils in 50 min from the first parting to the last foil out, then 30 foils in 50 min from the first parting to the last foil out.",
         cure.words());
   }
 
