@@ -86,4 +86,74 @@ public record PlacedFoil(
   public Vector3 centre() {
     return middle.at(middle.length() / 2);
   }
+
+  /** The same foil at another place in the working order. */
+  PlacedFoil withNumber(int value) {
+    return new PlacedFoil(
+        value,
+        section,
+        sectionIndex,
+        row,
+        inRow,
+        side,
+        zone,
+        shape,
+        mix,
+        region,
+        parting,
+        middle,
+        outward,
+        partingAngle,
+        lowerEnd,
+        width,
+        sliceAtStart,
+        sliceAtEnd,
+        backgroundBefore,
+        area,
+        pickedShare,
+        picks,
+        hairs,
+        pickedHairs,
+        hair,
+        hairLength,
+        startFromScalp,
+        centreFind,
+        startFind,
+        endFind);
+  }
+
+  /** The same foil with another mix. */
+  PlacedFoil withMix(String value) {
+    return new PlacedFoil(
+        number,
+        section,
+        sectionIndex,
+        row,
+        inRow,
+        side,
+        zone,
+        shape,
+        value,
+        region,
+        parting,
+        middle,
+        outward,
+        partingAngle,
+        lowerEnd,
+        width,
+        sliceAtStart,
+        sliceAtEnd,
+        backgroundBefore,
+        area,
+        pickedShare,
+        picks,
+        hairs,
+        pickedHairs,
+        hair,
+        hairLength,
+        startFromScalp,
+        centreFind,
+        startFind,
+        endFind);
+  }
 }

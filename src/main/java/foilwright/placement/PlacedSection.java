@@ -55,4 +55,21 @@ public record PlacedSection(
     backgrounds = List.copyOf(backgrounds);
     leftOut = List.copyOf(leftOut);
   }
+
+  /** The same section with its foils under other numbers or mixes, in working order. */
+  PlacedSection withFoils(List<PlacedFoil> others) {
+    return new PlacedSection(
+        index,
+        name,
+        shape,
+        region,
+        others,
+        partings,
+        remainders,
+        backgrounds,
+        untouched,
+        figures,
+        remainderWords,
+        leftOut);
+  }
 }

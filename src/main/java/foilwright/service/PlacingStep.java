@@ -14,10 +14,10 @@ import java.util.Map;
  * @param section the section's place among the placement's sections
  * @param setting none but before the first foil of a section
  */
-record PlacingStep(PlacedFoil foil, int section, ThreePoint setting, ThreePoint placing) {
+public record PlacingStep(PlacedFoil foil, int section, ThreePoint setting, ThreePoint placing) {
 
   /** All foils in working order. */
-  static List<PlacingStep> of(Placement placement, PaceProfile pace) {
+  public static List<PlacingStep> of(Placement placement, PaceProfile pace) {
     Map<Integer, Integer> sectionOf = new HashMap<>();
     for (int s = 0; s < placement.sections().size(); s++) {
       PlacedSection section = placement.sections().get(s);
@@ -37,7 +37,7 @@ record PlacingStep(PlacedFoil foil, int section, ThreePoint setting, ThreePoint 
   }
 
   /** The independent times of one step. */
-  List<ThreePoint> times() {
+  public List<ThreePoint> times() {
     return List.of(setting, placing);
   }
 }

@@ -31,7 +31,7 @@ public final class ServiceSamples {
   private ServiceSamples() {}
 
   /** A pace with nothing in it but the named entries. */
-  static PaceProfile pace(Share daySpread, Map<PaceEntry, ThreePoint> named) {
+  public static PaceProfile pace(Share daySpread, Map<PaceEntry, ThreePoint> named) {
     Map<PaceEntry, ThreePoint> times = new EnumMap<>(PaceEntry.class);
     for (PaceEntry entry : PaceEntry.values()) {
       times.put(entry, named.getOrDefault(entry, ThreePoint.NONE));
@@ -39,11 +39,11 @@ public final class ServiceSamples {
     return new PaceProfile("sample", "invented for a test", times, daySpread);
   }
 
-  static ThreePoint always(double minutes) {
+  public static ThreePoint always(double minutes) {
     return ThreePoint.same(Minutes.ofMinutes(minutes));
   }
 
-  static ProductEntry lightener(double leastMin, double mostMin, double bowlLifeMin) {
+  public static ProductEntry lightener(double leastMin, double mostMin, double bowlLifeMin) {
     return new ProductEntry(
         "powder lightener, entry 1",
         ProductKind.LIGHTENER,
@@ -56,7 +56,7 @@ public final class ServiceSamples {
   }
 
   /** Sections of equal foils, 100 mm wide with 12.5 picks in hair of 250 mm, mix slot A. */
-  static Placement placement(int sections, int foilsEach) {
+  public static Placement placement(int sections, int foilsEach) {
     List<PlacedSection> placed = new ArrayList<>();
     List<PlacedFoil> all = new ArrayList<>();
     for (int s = 0; s < sections; s++) {

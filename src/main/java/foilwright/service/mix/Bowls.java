@@ -6,13 +6,12 @@ import foilwright.service.ProductEntry;
 import foilwright.units.Minutes;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.function.Function;
 
 /**
  * Which foils are served from which bowl, so that no bowl stands longer than its life at the last
@@ -29,9 +28,6 @@ import java.util.function.Function;
 public record Bowls(List<Bowl> bowls, List<Problem> problems) {
   private static final double SAME_SECONDS = 1e-6;
 
-  /** More rounds than a day's foils have bowls. */
-  private static final int MOST_ROUNDS = 60;
-
   public Bowls {
     bowls = List.copyOf(bowls);
     problems = List.copyOf(problems);
@@ -45,6 +41,21 @@ public record Bowls(List<Bowl> bowls, List<Problem> problems) {
    */
   public static Bowls of(
       List<FoilMix> foils, Map<String, ProductEntry> products, MixSettings settings) {
+    return of(foils, products, settings, Set.of());
+  }
+
+  /**
+   * Deals foils to bowls, with a fresh bowl at certain foils whether one is due or not.
+   *
+   * @param foils in any order; those of a slot without a product are left out
+   * @param products by slot
+   * @param fresh numbers of foils at which a bowl is mixed in any case
+   */
+  public static Bowls of(
+      List<FoilMix> foils,
+      Map<String, ProductEntry> products,
+      MixSettings settings,
+      Set<Integer> fresh) {
     Map<String, List<FoilMix>> bySlot = new TreeMap<>();
     foils.stream()
         .sorted(Comparator.comparing(FoilMix::begin))
@@ -61,6 +72,7 @@ public record Bowls(List<Bowl> bowls, List<Problem> problems) {
             int to = from + 1;
             while (to < its.size()
                 && to - from < settings.bowlFoils()
+                && !fresh.contains(its.get(to).number())
                 && !past(its.get(to).end(), goodUntil)) {
               to++;
             }
@@ -76,26 +88,25 @@ public record Bowls(List<Bowl> bowls, List<Problem> problems) {
   }
 
   /**
-   * Deals foils to bowls when mixing a bowl takes time out of the very schedule that says when
-   * bowls are due: times and bowls are worked out in turn until the bowls stay where they are. When
-   * the time of a foil depends on no bowl after it, each round settles one bowl more, so that this
-   * ends.
+   * The next try when mixing a bowl takes time out of the very schedule that says when bowls are
+   * due, and these bowls come of the times with a bowl at certain foils: all of those before the
+   * first foil that needs a bowl and has none, and that foil. A foil once reached can only be
+   * replaced by an earlier one, so that trying ends.
    *
-   * @param timed gives the foils with their times when bowls are mixed at the foils of these
-   *     numbers
+   * @param fresh numbers of the foils at which bowls were mixed
+   * @return empty when every foil that needs a fresh bowl has it
    */
-  public static Bowls settled(
-      Function<Set<Integer>, List<FoilMix>> timed,
-      Map<String, ProductEntry> products,
-      MixSettings settings) {
-    Set<Set<Integer>> seen = new HashSet<>();
-    Set<Integer> at = Set.of();
-    Bowls bowls = of(timed.apply(at), products, settings);
-    for (int round = 0; round < MOST_ROUNDS && seen.add(at); round++) {
-      at = bowls.firstFoils();
-      bowls = of(timed.apply(at), products, settings);
-    }
-    return bowls;
+  public Optional<Set<Integer>> next(Set<Integer> fresh) {
+    return firstFoils().stream()
+        .filter(number -> !fresh.contains(number))
+        .min(Comparator.naturalOrder())
+        .map(
+            first -> {
+              Set<Integer> next = new TreeSet<>(fresh);
+              next.removeIf(number -> number > first);
+              next.add(first);
+              return next;
+            });
   }
 
   private static boolean past(Minutes time, Minutes limit) {

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -66,20 +67,31 @@ public record MixPlan(List<FoilMix> foils, List<SlotMix> slots, List<Problem> pr
     return rows;
   }
 
+  /** Everything weighed, with fresh bowls only where they are due. */
+  public static MixPlan of(
+      Placement placement,
+      Map<String, ProductEntry> products,
+      MixSettings settings,
+      List<Placed> times) {
+    return of(placement, products, settings, times, Set.of());
+  }
+
   /**
    * Everything weighed, for final times.
    *
    * @param placement foils in working order
    * @param products by slot
    * @param times one for each foil of the placement, in working order
+   * @param fresh numbers of foils at which a bowl is mixed in any case
    */
   public static MixPlan of(
       Placement placement,
       Map<String, ProductEntry> products,
       MixSettings settings,
-      List<Placed> times) {
+      List<Placed> times,
+      Set<Integer> fresh) {
     List<FoilMix> foils = foils(placement, products, times);
-    Bowls bowls = Bowls.of(foils, products, settings);
+    Bowls bowls = Bowls.of(foils, products, settings, fresh);
     Map<String, Sum> sums = new TreeMap<>();
     Map<TradeGrams, Sum> byTrade = new TreeMap<>();
     int row = 0;

@@ -15,6 +15,7 @@ import foilwright.units.Share;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.function.Function;
@@ -179,8 +180,17 @@ class BowlsIdentityTest {
           return foils;
         };
     Map<String, ProductEntry> products = Map.of("A", product(1, 2, 20), "B", product(1, 2, 17));
-    Bowls settled = Bowls.settled(timed, products, USUAL);
-    assertEquals(settled, Bowls.of(timed.apply(settled.firstFoils()), products, USUAL));
+    Set<Integer> at = Set.of(1);
+    Bowls settled = Bowls.of(timed.apply(at), products, USUAL, at);
+    for (Optional<Set<Integer>> next = settled.next(at); next.isPresent(); ) {
+      at = next.get();
+      settled = Bowls.of(timed.apply(at), products, USUAL, at);
+      next = settled.next(at);
+    }
+    assertEquals(at, settled.firstFoils());
+    for (Bowl bowl : settled.bowls()) {
+      assertTrue(bowl.neededUntil().compareTo(bowl.goodUntil()) <= 0, bowl.name());
+    }
     assertTrue(settled.bowls().size() > 7, "only " + settled.bowls().size() + " bowls");
   }
 }
