@@ -5,9 +5,11 @@ import foilwright.head.Head;
 import foilwright.pattern.Pattern;
 import foilwright.placement.PlacedSection;
 import foilwright.placement.Placement;
-import foilwright.service.AppointmentEstimate;
+import foilwright.service.LiftAdvice;
 import foilwright.service.PlacingTime;
 import foilwright.service.TimeEstimate;
+import foilwright.service.schedule.OrderSearch;
+import foilwright.service.visit.Rebooking;
 import foilwright.units.Area;
 import foilwright.units.Length;
 import foilwright.units.Mass;
@@ -20,13 +22,18 @@ import java.util.Optional;
  * A pattern on a guest in a house: where every foil goes, how long it takes, and what is wrong.
  *
  * @param name short, of letters, figures and hyphens, for files: pattern and guest
- * @param pattern as it was read
+ * @param pattern as it was read, or what the limits left of it
  * @param head the guest's, with the part as planned
  * @param placement every foil on it
  * @param placing time to place them, for the pace of {@code house} first and then for the house's
  *     other paces
- * @param visit time of the whole visit at that pace; absent when a mix slot has no product or there
- *     is no foil
+ * @param times the two clocks and the scale; absent when a mix slot has no product or there is no
+ *     foil
+ * @param lift what lifting asks for, zone by zone
+ * @param regrowth since the last visit; absent when none is on file or no day is known
+ * @param rebooking when to come again; absent when no day is known
+ * @param trimmed what was given up to keep within limits; absent when none were asked for
+ * @param order what a search for a better working order found; absent when none was asked for
  * @param totals sums over the head
  * @param sections figures of each section, in the order of the placement's sections
  * @param zones figures of each zone, in the order of {@link Zone}
@@ -41,7 +48,12 @@ public record Plan(
     Head head,
     Placement placement,
     List<PlacingTime> placing,
-    Optional<AppointmentEstimate> visit,
+    Optional<PlannedTimes> times,
+    LiftAdvice lift,
+    Optional<PlannedRegrowth> regrowth,
+    Optional<Rebooking> rebooking,
+    Optional<Trimmed> trimmed,
+    Optional<OrderSearch.Result> order,
     Totals totals,
     List<SectionFigures> sections,
     List<ZoneFigures> zones,
@@ -92,7 +104,12 @@ public record Plan(
     Objects.requireNonNull(head);
     Objects.requireNonNull(placement);
     placing = List.copyOf(placing);
-    Objects.requireNonNull(visit);
+    Objects.requireNonNull(times);
+    Objects.requireNonNull(lift);
+    Objects.requireNonNull(regrowth);
+    Objects.requireNonNull(rebooking);
+    Objects.requireNonNull(trimmed);
+    Objects.requireNonNull(order);
     Objects.requireNonNull(totals);
     sections = List.copyOf(sections);
     zones = List.copyOf(zones);

@@ -40,6 +40,15 @@ public final class PlanFiles {
           "hairLengthMm",
           "startFromScalpMm",
           "placingMinutes",
+          "mixGrams",
+          "bowl",
+          "clockVisit",
+          "clockBeginMinutes",
+          "clockInMinutes",
+          "clockDueFromMinutes",
+          "clockOutByMinutes",
+          "clockOutMinutes",
+          "clockExposureMinutes",
           "findFromHairlineMm",
           "findFromCentreMm",
           "findWords",
@@ -67,10 +76,9 @@ public final class PlanFiles {
   public static byte[] csv(Plan plan) {
     StringBuilder table = new StringBuilder();
     appendRow(COLUMNS, table);
+    Map<Integer, FoilClock> clocks = FoilClock.byNumber(plan);
     for (int i = 0; i < plan.placement().foils().size(); i++) {
-      Map<String, String> cells =
-          cells(
-              PlanTree.foil(plan.placement().foils().get(i), plan.placing().get(0).foils().get(i)));
+      Map<String, String> cells = cells(PlanTree.foil(plan, i, clocks));
       appendRow(COLUMNS.stream().map(name -> cells.getOrDefault(name, "")).toList(), table);
     }
     return table.toString().getBytes(StandardCharsets.UTF_8);

@@ -1,6 +1,9 @@
 package foilwright.app;
 
 import foilwright.anatomy.PartSide;
+import foilwright.hair.Level;
+import java.time.LocalDate;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -11,33 +14,76 @@ import java.util.Optional;
  * @param house name or file of a house; the shipped practice room when absent
  * @param pace name of one of the house's pace profiles; its first when absent
  * @param part where the part is worn; as the guest document says when absent
+ * @param wish level that the foils are to reach; as the guest document says when absent
+ * @param on day of the visit, for what has grown out and for the age of tests
+ * @param working how the foils are worked
+ * @param limits what the plan must keep within
  */
 public record PlanRequest(
     String pattern,
     Optional<String> guest,
     Optional<String> house,
     Optional<String> pace,
-    Optional<PartSide> part) {
+    Optional<PartSide> part,
+    Optional<Level> wish,
+    Optional<LocalDate> on,
+    Working working,
+    Limits limits) {
+  public PlanRequest {
+    Objects.requireNonNull(pattern);
+    Objects.requireNonNull(working);
+    Objects.requireNonNull(limits);
+  }
 
   /** A pattern on a usual head in the practice room. */
   public static PlanRequest of(String pattern) {
     return new PlanRequest(
-        pattern, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+        pattern,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Working.USUAL,
+        Limits.NONE);
   }
 
   public PlanRequest withGuest(String named) {
-    return new PlanRequest(pattern, Optional.of(named), house, pace, part);
+    return new PlanRequest(
+        pattern, Optional.of(named), house, pace, part, wish, on, working, limits);
   }
 
   public PlanRequest withHouse(String named) {
-    return new PlanRequest(pattern, guest, Optional.of(named), pace, part);
+    return new PlanRequest(
+        pattern, guest, Optional.of(named), pace, part, wish, on, working, limits);
   }
 
   public PlanRequest withPace(String named) {
-    return new PlanRequest(pattern, guest, house, Optional.of(named), part);
+    return new PlanRequest(
+        pattern, guest, house, Optional.of(named), part, wish, on, working, limits);
   }
 
   public PlanRequest withPart(PartSide side) {
-    return new PlanRequest(pattern, guest, house, pace, Optional.of(side));
+    return new PlanRequest(
+        pattern, guest, house, pace, Optional.of(side), wish, on, working, limits);
+  }
+
+  public PlanRequest withWish(Level level) {
+    return new PlanRequest(
+        pattern, guest, house, pace, part, Optional.of(level), on, working, limits);
+  }
+
+  public PlanRequest on(LocalDate day) {
+    return new PlanRequest(
+        pattern, guest, house, pace, part, wish, Optional.of(day), working, limits);
+  }
+
+  public PlanRequest withWorking(Working other) {
+    return new PlanRequest(pattern, guest, house, pace, part, wish, on, other, limits);
+  }
+
+  public PlanRequest withLimits(Limits others) {
+    return new PlanRequest(pattern, guest, house, pace, part, wish, on, working, others);
   }
 }

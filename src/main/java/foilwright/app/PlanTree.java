@@ -8,7 +8,6 @@ import foilwright.head.Tape;
 import foilwright.placement.Find;
 import foilwright.placement.PlacedFoil;
 import foilwright.placement.PlacedSection;
-import foilwright.service.AppointmentEstimate;
 import foilwright.service.Caution;
 import foilwright.service.PlacingTime;
 import foilwright.service.ProductEntry;
@@ -16,15 +15,11 @@ import foilwright.service.SafetyQuestion;
 import foilwright.service.ThreePoint;
 import foilwright.service.TimeEstimate;
 import foilwright.units.Length;
-import foilwright.units.Minutes;
-import foilwright.units.Share;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A plan as a tree of groups, lists, texts and numbers, for other programs.
@@ -38,37 +33,6 @@ final class PlanTree {
 
   private PlanTree() {}
 
-  /** A group in the order of writing. */
-  private static final class Group {
-    private final Map<String, Object> members = new LinkedHashMap<>();
-
-    Group put(String key, Object value) {
-      members.put(key, value);
-      return this;
-    }
-
-    Group mm(String key, Length length) {
-      return number(key, length.toMillimetres(), 3);
-    }
-
-    Group minutes(String key, Minutes time) {
-      return number(key, time.toMinutes(), 3);
-    }
-
-    Group share(String key, Share share) {
-      return number(key, share.toFraction(), 6);
-    }
-
-    Group number(String key, double value, int decimals) {
-      return put(key, rounded(value, decimals));
-    }
-  }
-
-  private static BigDecimal rounded(double value, int decimals) {
-    BigDecimal number = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN);
-    return number.signum() == 0 ? BigDecimal.ZERO : number.stripTrailingZeros();
-  }
-
   static Map<String, Object> of(Plan plan) {
     Group tree = new Group().put("format", FORMAT);
     tree.put("pattern", pattern(plan));
@@ -79,18 +43,24 @@ final class PlanTree {
     tree.put("sections", plan.sections().stream().map(PlanTree::section).toList());
     tree.put("zones", plan.zones().stream().map(PlanTree::zone).toList());
     List<Object> foils = new ArrayList<>();
+    Map<Integer, FoilClock> clocks = FoilClock.byNumber(plan);
     for (int i = 0; i < plan.placement().foils().size(); i++) {
-      foils.add(foil(plan.placement().foils().get(i), plan.placing().get(0).foils().get(i)));
+      foils.add(foil(plan, i, clocks));
     }
     tree.put("foils", foils);
-    plan.visit().ifPresent(visit -> tree.put("visit", visit(visit)));
+    plan.times().ifPresent(times -> tree.put("times", TimesTree.of(times)));
+    tree.put("lift", TimesTree.lift(plan.lift()));
+    plan.regrowth().ifPresent(r -> tree.put("regrowth", TimesTree.regrowth(r)));
+    plan.rebooking().ifPresent(r -> tree.put("rebooking", TimesTree.rebooking(r)));
+    plan.order().ifPresent(o -> tree.put("orderSearch", TimesTree.order(o)));
+    plan.trimmed().ifPresent(t -> tree.put("trimmed", TimesTree.trimmed(t)));
     List<String> cautions = new ArrayList<>();
     for (Caution caution : Caution.values()) {
       cautions.add(caution.text());
     }
     tree.put("cautions", cautions);
     tree.put("problems", plan.problems().stream().map(PlanTree::problem).toList());
-    return tree.members;
+    return tree.members();
   }
 
   private static Map<String, Object> pattern(Plan plan) {
@@ -98,7 +68,7 @@ final class PlanTree {
         .put("title", plan.pattern().title())
         .put("summary", plan.pattern().summary())
         .put("order", plan.pattern().order().words())
-        .members;
+        .members();
   }
 
   private static Map<String, Object> guest(Plan plan) {
@@ -114,11 +84,11 @@ final class PlanTree {
               Group written = new Group().put("answer", answer.text());
               answer.result().ifPresent(result -> written.put("result", question.word(result)));
               answer.date().ifPresent(date -> written.put("date", date));
-              tests.put(question.key(), written.members);
+              tests.put(question.key(), written.members());
             });
-    guest.put("tests", tests.members);
+    guest.put("tests", tests.members());
     guest.put("missing", plan.guest().tests().missing().stream().map(SafetyQuestion::key).toList());
-    return guest.members;
+    return guest.members();
   }
 
   private static Map<String, Object> hair(HairProfile hair) {
@@ -126,16 +96,17 @@ final class PlanTree {
     group.number("densityPerCm2", hair.density().toHairsPerSquareCentimetre(), 2);
     Group factors = new Group();
     hair.zoneFactors().forEach((zone, factor) -> factors.number(zone.words(), factor, 4));
-    group.put("zoneFactors", factors.members);
+    group.put("zoneFactors", factors.members());
     group.number("diameterMm", hair.diameter().toMillimetres(), 5);
     putNature(group, hair.nature());
     Group zones = new Group();
     hair.zoneNatures()
-        .forEach((zone, nature) -> zones.put(zone.words(), putNature(new Group(), nature).members));
-    group.put("zones", zones.members);
+        .forEach(
+            (zone, nature) -> zones.put(zone.words(), putNature(new Group(), nature).members()));
+    group.put("zones", zones.members());
     Group lengths = new Group();
     hair.lengths().byZone().forEach((zone, length) -> lengths.mm(zone.words(), length));
-    group.put("lengthsMm", lengths.members);
+    group.put("lengthsMm", lengths.members());
     Group old = new Group();
     hair.oldLightener()
         .forEach(
@@ -145,10 +116,10 @@ final class PlanTree {
                     new Group()
                         .share("share", lightener.share())
                         .mm("fromScalpMm", lightener.fromScalp())
-                        .members));
-    group.put("oldLightener", old.members);
+                        .members()));
+    group.put("oldLightener", old.members());
     hair.cut().ifPresent(cut -> group.put("cutNotComputed", cut));
-    return group.members;
+    return group.members();
   }
 
   private static Group putNature(Group group, HairNature nature) {
@@ -167,14 +138,14 @@ final class PlanTree {
           new Group()
               .mm("mm", head.reading(tape))
               .put("measured", tape.in(head.tapes()).isPresent())
-              .members);
+              .members());
     }
-    group.put("tapes", tapes.members);
+    group.put("tapes", tapes.members());
     group.mm("recessionMm", head.hairlineSettings().recessionDepth());
     group.put("nape", head.hairlineSettings().nape().words());
     group.put("part", head.part().side().words());
     head.partLine().ifPresent(line -> group.mm("partFromCentreMm", partDistance(head)));
-    return group.members;
+    return group.members();
   }
 
   private static Length partDistance(Head head) {
@@ -198,9 +169,9 @@ final class PlanTree {
                 .mm("widthMm", plan.house().foil().width())
                 .mm("usableWidthMm", plan.house().foil().usableWidth())
                 .mm("lengthMm", plan.house().foil().length())
-                .members)
-        .put("slots", products.members)
-        .members;
+                .members())
+        .put("slots", products.members())
+        .members();
   }
 
   private static Map<String, Object> product(ProductEntry product) {
@@ -214,7 +185,7 @@ final class PlanTree {
         .minutes("mostMinutes", product.window().most())
         .minutes("bowlLifeMinutes", product.bowlLife())
         .put("makersSheetOnFile", product.makersSheetOnFile())
-        .members;
+        .members();
   }
 
   private static Map<String, Object> totals(Plan plan) {
@@ -232,11 +203,11 @@ final class PlanTree {
         .number("hairGrams", totals.hair().toGrams(), 4)
         .mm("meanHairLengthMm", totals.meanLength())
         .put("placingMinutes", time(plan.placingTime()))
-        .put("placingMinutesByPace", paces.members)
-        .members;
+        .put("placingMinutesByPace", paces.members())
+        .members();
   }
 
-  private static Map<String, Object> time(TimeEstimate time) {
+  static Map<String, Object> time(TimeEstimate time) {
     return new Group()
         .minutes("quick", time.quick())
         .minutes("usual", time.usual())
@@ -245,7 +216,7 @@ final class PlanTree {
         .minutes("sd", time.deviation())
         .minutes("p50", time.p50())
         .minutes("p90", time.p90())
-        .members;
+        .members();
   }
 
   private static Map<String, Object> section(Plan.SectionFigures figures) {
@@ -262,7 +233,7 @@ final class PlanTree {
         .number("hairGrams", figures.hair().toGrams(), 4)
         .put("placingMinutes", time(figures.placing()))
         .put("remainder", placed.remainderWords())
-        .members;
+        .members();
   }
 
   private static Map<String, Object> zone(Plan.ZoneFigures zone) {
@@ -273,11 +244,13 @@ final class PlanTree {
         .number("hairs", zone.hairs(), 2)
         .number("pickedHairs", zone.pickedHairs(), 2)
         .share("lightenedShare", zone.lightenedShare())
-        .members;
+        .members();
   }
 
   /** One foil; also one row of the table. */
-  static Map<String, Object> foil(PlacedFoil foil, ThreePoint placing) {
+  static Map<String, Object> foil(Plan plan, int index, Map<Integer, FoilClock> clocks) {
+    PlacedFoil foil = plan.placement().foils().get(index);
+    ThreePoint placing = plan.placing().get(0).foils().get(index);
     Group group =
         new Group()
             .put("number", foil.number())
@@ -290,6 +263,13 @@ final class PlanTree {
             .put("mix", foil.mix())
             .number("partingAngleDeg", foil.partingAngle().toDegrees(), 3);
     foil.lowerEnd().ifPresent(end -> group.put("lowerEnd", end));
+    Optional.ofNullable(clocks.get(foil.number()))
+        .ifPresent(
+            clock -> {
+              group.number("mixGrams", clock.mixed().toGrams(), 3);
+              group.put("bowl", clock.bowl());
+              group.put("clock", TimesTree.clock(clock));
+            });
     Length slice = foil.sliceAtStart().plus(foil.sliceAtEnd()).times(0.5);
     return group
         .mm("widthMm", foil.width())
@@ -310,7 +290,7 @@ final class PlanTree {
         .put("findStart", find(foil.startFind()))
         .put("findEnd", find(foil.endFind()))
         .put("centreMm", point(foil.centre()))
-        .members;
+        .members();
   }
 
   private static Map<String, Object> find(Find find) {
@@ -318,31 +298,12 @@ final class PlanTree {
         .mm("fromHairlineMm", find.fromHairline())
         .mm("fromCentreMm", find.fromCentre())
         .put("words", find.words())
-        .members;
+        .members();
   }
 
   private static List<Object> point(Vector3 point) {
-    return List.of(rounded(point.x(), 3), rounded(point.y(), 3), rounded(point.z(), 3));
-  }
-
-  private static Map<String, Object> visit(AppointmentEstimate visit) {
-    Group bowls = new Group();
-    visit.bowls().forEach(bowls::put);
-    return new Group()
-        .put("minutes", time(visit.total()))
-        .put("bowls", bowls.members)
-        .put(
-            "blocks",
-            visit.blocks().stream()
-                .map(
-                    block ->
-                        new Group()
-                            .put("name", block.phase().words())
-                            .put("hands", block.phase().hands())
-                            .put("minutes", time(block.time()))
-                            .members)
-                .toList())
-        .members;
+    return List.of(
+        Group.rounded(point.x(), 3), Group.rounded(point.y(), 3), Group.rounded(point.z(), 3));
   }
 
   private static Map<String, Object> problem(FoundProblem found) {
@@ -361,6 +322,6 @@ final class PlanTree {
     }
     group.put("message", found.problem().message()).put("cure", found.problem().cure());
     found.problem().place().ifPresent(place -> group.put("placeMm", point(place)));
-    return group.members;
+    return group.members();
   }
 }

@@ -1,6 +1,7 @@
 package foilwright.app;
 
 import foilwright.hair.HairProfile;
+import foilwright.hair.Level;
 import foilwright.service.SafetyAnswers;
 import java.util.Objects;
 import java.util.Optional;
@@ -11,11 +12,14 @@ import java.util.Optional;
  * @param number such as {@code guest-07}; empty when no guest was named and all is assumed
  * @param hair as planned
  * @param tests what is on file
+ * @param wish level that was asked for, if it is on file
  */
-public record PlannedGuest(Optional<String> number, HairProfile hair, SafetyAnswers tests) {
+public record PlannedGuest(
+    Optional<String> number, HairProfile hair, SafetyAnswers tests, Optional<Level> wish) {
   public PlannedGuest {
     Objects.requireNonNull(number);
     Objects.requireNonNull(hair);
     Objects.requireNonNull(tests);
+    Objects.requireNonNull(wish);
   }
 }

@@ -3,7 +3,6 @@ package foilwright.app;
 import foilwright.anatomy.Zone;
 import foilwright.document.GuestDocument;
 import foilwright.document.HouseDocument;
-import foilwright.fall.NaturalFall;
 import foilwright.hair.HairOnHead;
 import foilwright.hair.HairProfile;
 import foilwright.head.Head;
@@ -13,20 +12,21 @@ import foilwright.pattern.Pattern;
 import foilwright.placement.PlacedFoil;
 import foilwright.placement.PlacedSection;
 import foilwright.placement.Placement;
-import foilwright.placement.Placer;
-import foilwright.placement.PlacingSettings;
 import foilwright.problem.Problem;
-import foilwright.service.AppointmentEstimate;
+import foilwright.service.AlertTest;
 import foilwright.service.PaceProfile;
 import foilwright.service.PlacingTime;
 import foilwright.service.ProductEntry;
+import foilwright.service.visit.Growth;
+import foilwright.service.visit.Rebooking;
+import foilwright.service.visit.Regrowth;
+import foilwright.service.visit.Visit;
 import foilwright.units.Area;
 import foilwright.units.Length;
 import foilwright.units.Mass;
 import foilwright.units.Share;
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,6 +39,7 @@ public final class Planning {
   /** The house that is used when none is named. */
   public static final String USUAL_HOUSE = "practice-room";
 
+  private final Workspace workspace;
   private final Found<Pattern> pattern;
   private final Optional<Found<GuestDocument>> guest;
   private final Found<HouseDocument> house;
@@ -53,6 +54,7 @@ public final class Planning {
       PlanRequest request,
       Consumer<String> progress,
       Consumer<Head> whenMeasured) {
+    this.workspace = workspace;
     this.request = request;
     this.progress = progress;
     this.whenMeasured = whenMeasured;
@@ -113,11 +115,15 @@ public final class Planning {
     whenMeasured.accept(head.get());
     PlannedGuest planned =
         new PlannedGuest(
-            guest.map(g -> person.get().number()), person.get().hair(), person.get().tests());
+            guest.map(g -> person.get().number()),
+            person.get().hair(),
+            person.get().tests(),
+            person.get().wish());
     noteAssumptions(planned);
     PlannedHouse with =
         new PlannedHouse(room.name(), pace.get(), room.foils().get(0), room.productsBySlot());
-    return Optional.of(lay(pattern.value().get(), planned, with, room, head.get()));
+    return Optional.of(
+        lay(pattern.value().get(), planned, with, room, head.get(), person.get().history()));
   }
 
   private Optional<PaceProfile> pace(HouseDocument room) {
@@ -181,68 +187,96 @@ public final class Planning {
   }
 
   private Plan lay(
-      Pattern drawn, PlannedGuest person, PlannedHouse with, HouseDocument room, Head head) {
+      Pattern drawn,
+      PlannedGuest person,
+      PlannedHouse with,
+      HouseDocument room,
+      Head head,
+      GuestDocument.History history) {
     progress.accept("placing the foils");
-    Set<MixSlot> lightening = lightening(with);
-    HairOnHead hair = HairOnHead.of(head, person.hair());
-    Placement placement =
-        Placer.place(
-            drawn,
-            hair,
-            new PlacingSettings(
-                with.foil().usableWidth(),
-                room.hands().thinnestSlice(),
-                room.hands().thickestSlice(),
-                lightening),
-            NaturalFall.over(head));
+    Workbench bench =
+        new Workbench(
+            room,
+            with,
+            HairOnHead.of(head, person.hair()),
+            request.wish().or(person::wish),
+            request.working());
+    Workbench.Laid laid = bench.lay(drawn);
+    Optional<Trimmed> trimmed = Optional.empty();
+    if (request.limits().any()) {
+      progress.accept("giving up foils until the limits are kept");
+      Optional<Workbench.Trim> trim = bench.trim(laid, request.limits());
+      if (trim.isPresent()) {
+        laid = trim.get().laid();
+        trimmed = Optional.of(trim.get().trimmed());
+      } else {
+        problems.add(here(beyondLimits(laid)));
+      }
+    }
+    Placement placement = laid.placement();
     placement.problems().forEach(p -> problems.add(pattern.locate(p)));
 
     progress.accept("adding up");
     List<PlacingTime> placing = new ArrayList<>();
     placing.add(PlacingTime.of(placement, with.pace()));
     for (PaceProfile other : room.paces()) {
-      if (!other.equals(with.pace())) {
+      if (!other.name().equals(with.pace().name())) {
         placing.add(PlacingTime.of(placement, other));
       }
     }
-    Length meanLength = hair.meanLength(head.scalp());
-    Optional<AppointmentEstimate> visit = visit(placement, with, person.hair(), meanLength);
-    visit.ifPresent(v -> v.problems().forEach(p -> problems.add(new FoundProblem("", 0, 0, p))));
-    List<Plan.ZoneFigures> zones = zones(placement, head, hair, lightening);
+    noteProducts(placement, with);
+    noteSafety(placement, person, with);
+    laid.lift().problems().forEach(p -> problems.add(Heads.locate(guest, p)));
+    with.pace().problems("paces").forEach(p -> problems.add(house.locate(p)));
+    Workbench.Laid timed = laid;
+    laid.times().ifPresent(times -> noteTimes(times, timed.placement()));
+    Optional<PlannedRegrowth> regrowth = regrowth(history, bench, laid);
+    regrowth.ifPresent(
+        r -> r.overlaps().problems().forEach(p -> problems.add(Heads.locate(guest, p))));
+    Set<MixSlot> lightening = bench.lightening();
+    List<Plan.ZoneFigures> zones = zones(placement, head, bench.hair(), lightening);
     return new Plan(
         FileNames.of(request.pattern()) + "-" + person.number().orElse("usual-head"),
-        drawn,
+        laid.pattern(),
         person,
         with,
         head,
         placement,
         placing,
-        visit,
-        totals(placement, head, zones, lightening, meanLength),
+        laid.times(),
+        laid.lift(),
+        regrowth,
+        request.on().map(day -> Rebooking.after(day, room.rebook(), Growth.USUAL)),
+        trimmed,
+        laid.order(),
+        totals(placement, head, zones, lightening, bench.meanLength()),
         sections(placement, placing.get(0)),
         zones,
         problems);
   }
 
-  /** Slots that lighten; an empty slot counts as one, since that is what a pattern is for. */
-  private static Set<MixSlot> lightening(PlannedHouse with) {
-    Set<MixSlot> slots = EnumSet.allOf(MixSlot.class);
-    slots.removeIf(
-        slot -> {
-          ProductEntry product = with.products().get(slot.name());
-          return product != null && !product.kind().lightens();
-        });
-    return slots;
+  private static FoundProblem here(Problem problem) {
+    return new FoundProblem("", 0, 0, problem);
   }
 
-  private Optional<AppointmentEstimate> visit(
-      Placement placement, PlannedHouse with, HairProfile hair, Length meanLength) {
-    boolean filled = true;
+  private Problem beyondLimits(Workbench.Laid laid) {
+    String least =
+        laid.times()
+            .flatMap(PlannedTimes::longestFoils)
+            .map(time -> "; the whole pattern takes " + time.p90() + " on nine days in ten")
+            .orElse("");
+    return Problem.warning(
+        "beyond-limits",
+        "",
+        "not even one foil keeps within the limits" + least + ", and nothing was given up",
+        "allow more time: one foil must develop for its least time and come out again");
+  }
+
+  private void noteProducts(Placement placement, PlannedHouse with) {
     for (String slot :
         placement.foils().stream().map(PlacedFoil::mix).distinct().sorted().toList()) {
       ProductEntry product = with.products().get(slot);
       if (product == null) {
-        filled = false;
         problems.add(
             house.locate(
                 Problem.warning(
@@ -259,15 +293,93 @@ public final class Planning {
                 Problem.warning(
                     "no-makers-sheet",
                     "products",
-                    "the maker's sheet of " + product.name() + " (slot " + slot + ") is missing",
+                    "the maker's sheet of " + product.name() + " (slot " + slot + ") is MISSING",
                     "get the sheet and check ratio, strength and times against it")));
       }
     }
-    return filled && !placement.foils().isEmpty()
-        ? Optional.of(
-            AppointmentEstimate.of(
-                placement, with.pace(), with.products(), meanLength, hair.density()))
-        : Optional.empty();
+  }
+
+  private void noteSafety(Placement placement, PlannedGuest person, PlannedHouse with) {
+    person.tests().problems().forEach(p -> problems.add(Heads.locate(guest, p)));
+    List<String> products =
+        placement.foils().stream()
+            .map(PlacedFoil::mix)
+            .distinct()
+            .sorted()
+            .flatMap(slot -> Optional.ofNullable(with.products().get(slot)).stream())
+            .map(ProductEntry::name)
+            .toList();
+    request
+        .on()
+        .ifPresent(
+            day ->
+                AlertTest.problems(person.tests(), day, products)
+                    .forEach(p -> problems.add(Heads.locate(guest, p))));
+  }
+
+  private void noteTimes(PlannedTimes times, Placement placement) {
+    times
+        .failed()
+        .ifPresent(
+            over ->
+                problems.add(
+                    here(
+                        OverTimeWords.failed(
+                            over, placement.foils(), request.working().wayOut(), times.cures()))));
+    OverTimeWords.straight(times, placement.foils()).ifPresent(p -> problems.add(here(p)));
+    times.sheets().problems().forEach(p -> problems.add(house.locate(p)));
+    for (Visit visit : times.visits()) {
+      visit.mix().problems().forEach(p -> problems.add(house.locate(p)));
+    }
+    times.toner().forEach(t -> t.problems().forEach(p -> problems.add(house.locate(p))));
+    times.prices().forEach(t -> t.problems().forEach(p -> problems.add(house.locate(p))));
+  }
+
+  /** Last time's pattern, laid anew on this head; nothing when no last visit is on file. */
+  private Optional<PlannedRegrowth> regrowth(
+      GuestDocument.History history, Workbench bench, Workbench.Laid laid) {
+    if (history.lastVisit().isEmpty() || request.on().isEmpty()) {
+      return Optional.empty();
+    }
+    if (request.on().get().isBefore(history.lastVisit().get())) {
+      problems.add(
+          Heads.locate(
+              guest,
+              Problem.warning(
+                  "last-visit-later",
+                  "history.lastVisit",
+                  "the last visit on file, "
+                      + history.lastVisit().get()
+                      + ", lies after this one, "
+                      + request.on().get(),
+                  "check both dates")));
+      return Optional.empty();
+    }
+    Regrowth regrowth = new Regrowth(history.lastVisit().get(), request.on().get(), Growth.USUAL);
+    Regrowth.Overlaps overlaps = new Regrowth.Overlaps(List.of(), List.of());
+    if (history.pattern().isPresent()) {
+      Found<Pattern> last = workspace.pattern(history.pattern().get());
+      if (last.value().isPresent()) {
+        Set<String> lightens =
+            bench.lightening().stream().map(MixSlot::name).collect(Collectors.toSet());
+        overlaps =
+            regrowth.overlaps(
+                bench.lay(last.value().get()).placement(), lightens, laid.placement(), lightens);
+      } else {
+        problems.add(
+            Heads.locate(
+                guest,
+                Problem.warning(
+                    "last-pattern-unknown",
+                    "history.pattern",
+                    "last time's pattern \""
+                        + history.pattern().get()
+                        + "\" cannot be read, so that nobody can tell where new foils lie over old"
+                        + " ones",
+                    "name a pattern or its file")));
+      }
+    }
+    return Optional.of(new PlannedRegrowth(regrowth, history.pattern(), overlaps));
   }
 
   private static List<Plan.SectionFigures> sections(Placement placement, PlacingTime placing) {

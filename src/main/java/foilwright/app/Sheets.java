@@ -4,23 +4,35 @@ import foilwright.drawing.Scene;
 import foilwright.drawing.png.PngWriter;
 import foilwright.drawing.svg.SvgLetters;
 import foilwright.drawing.svg.SvgWriter;
+import foilwright.geometry.surface.Region;
 import foilwright.head.Head;
 import foilwright.placement.PlacedFoil;
-import foilwright.service.AppointmentEstimate;
 import foilwright.service.Caution;
 import foilwright.service.ProductEntry;
+import foilwright.service.SafetyAnswers;
 import foilwright.service.SafetyQuestion;
 import foilwright.service.TimeEstimate;
+import foilwright.service.TimeRange;
+import foilwright.service.mix.SlotMix;
+import foilwright.service.visit.Regrowth;
+import foilwright.service.visit.Visit;
 import foilwright.sheet.DrawnHead;
 import foilwright.sheet.HeadSheet;
 import foilwright.sheet.MapNotes;
 import foilwright.sheet.MapSheet;
+import foilwright.sheet.MixCard;
+import foilwright.sheet.MixSheet;
 import foilwright.sheet.Paper;
+import foilwright.sheet.Timeline;
+import foilwright.sheet.TimelineSheet;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.stream.Collectors;
@@ -47,7 +59,9 @@ public final class Sheets {
     public List<SheetFile> finish(Plan plan, boolean pictures) {
       try {
         return files(
-            plan.name() + "-map", sheet.join().pages(plan.placement(), notes(plan)), pictures);
+            plan.name() + "-map",
+            sheet.join().pages(plan.placement(), notes(plan), onOldLightener(plan)),
+            pictures);
       } catch (CompletionException e) {
         throw e.getCause() instanceof RuntimeException cause ? cause : e;
       }
@@ -66,6 +80,68 @@ public final class Sheets {
         name + "-head",
         List.of(HeadSheet.build(head, "Head, " + head.kind().words(), "", Paper.A4)),
         pictures);
+  }
+
+  /** The timeline of a plan's visits. */
+  public static List<SheetFile> timeline(Plan plan, Optional<LocalTime> start, boolean pictures) {
+    List<SheetFile> files = new ArrayList<>();
+    List<Visit> visits = plan.times().map(PlannedTimes::visits).orElse(List.of());
+    for (int i = 0; i < visits.size(); i++) {
+      files.addAll(
+          files(
+              plan.name() + "-timeline" + ofVisit(visits, i),
+              TimelineSheet.build(timeline(plan, visits.get(i), start), notes(plan), Paper.A4),
+              pictures));
+    }
+    return files;
+  }
+
+  private static String ofVisit(List<Visit> visits, int index) {
+    return visits.size() > 1 ? "-visit-" + (index + 1) : "";
+  }
+
+  private static Timeline timeline(Plan plan, Visit visit, Optional<LocalTime> start) {
+    int safe = plan.times().orElseThrow().straight().lastSafe();
+    return new Timeline(
+        visit.schedule(),
+        visit.foils().stream()
+            .map(foil -> new Timeline.FoilSection(foil.section(), foil.sectionIndex()))
+            .toList(),
+        visit.mix().bowls(),
+        visit.checks().rounds().stream()
+            .map(round -> new Timeline.Check(round.start(), round.end()))
+            .toList(),
+        visit.checks().longestFree(),
+        safe < plan.placement().foils().size() ? Optional.of(safe) : Optional.empty(),
+        visit.before(),
+        start);
+  }
+
+  /** What is weighed for a plan's visits. */
+  public static List<SheetFile> mix(Plan plan, Optional<LocalTime> start, boolean pictures) {
+    List<SheetFile> files = new ArrayList<>();
+    List<Visit> visits = plan.times().map(PlannedTimes::visits).orElse(List.of());
+    List<String> missing =
+        plan.guest().tests().missing().stream().map(SafetyQuestion::words).toList();
+    for (int i = 0; i < visits.size(); i++) {
+      Visit visit = visits.get(i);
+      PlannedTimes times = plan.times().orElseThrow();
+      MixCard card =
+          new MixCard(
+              visit.mix(),
+              visit.terms().mixing(),
+              i < times.toner().size() ? Optional.of(times.toner().get(i)) : Optional.empty(),
+              visits.size() > 1 ? Optional.empty() : Optional.of(times.sheets()),
+              missing,
+              visit.before(),
+              start);
+      files.addAll(
+          files(
+              plan.name() + "-mix" + ofVisit(visits, i),
+              MixSheet.build(card, notes(plan), Paper.A4),
+              pictures));
+    }
+    return files;
   }
 
   private static List<SheetFile> files(String name, List<Scene> pages, boolean pictures) {
@@ -100,9 +176,20 @@ public final class Sheets {
     List<MapNotes.Total> figures = new ArrayList<>();
     figures.add(new MapNotes.Total("foils", Integer.toString(totals.foils())));
     figures.add(new MapNotes.Total("placing", range(plan.placingTime())));
-    plan.visit()
-        .map(AppointmentEstimate::total)
-        .ifPresent(visit -> figures.add(new MapNotes.Total("whole visit", range(visit))));
+    plan.times()
+        .flatMap(PlannedTimes::chair)
+        .ifPresent(chair -> figures.add(new MapNotes.Total("chair taken", range(chair))));
+    for (Visit visit : plan.times().map(PlannedTimes::visits).orElse(List.of())) {
+      int due = visit.firstDue();
+      figures.add(
+          new MapNotes.Total(
+              "first due",
+              "foil "
+                  + visit.foils().get(due).number()
+                  + " by "
+                  + Math.round(visit.sinceStart(visit.schedule().outBy(due)).toMinutes())
+                  + " min"));
+    }
     figures.add(new MapNotes.Total("lightened", totals.lightenedShare() + " of all hair"));
     figures.add(new MapNotes.Total("hair in foils", totals.hair().toString()));
     for (Map.Entry<String, ProductEntry> slot : plan.house().products().entrySet()) {
@@ -114,19 +201,61 @@ public final class Sheets {
       if (foils > 0) {
         figures.add(
             new MapNotes.Total(
-                "mix " + slot.getKey(), slot.getValue().name() + ", " + foils + " foils"));
+                "mix " + slot.getKey(),
+                foils + (foils == 1 ? " foil" : " foils") + weight(plan, slot.getKey())));
       }
     }
     return figures;
   }
 
+  /** Parts of new foils that lie over old ones whose hair still carries lightener. */
+  private static Map<Integer, Region> onOldLightener(Plan plan) {
+    Map<Integer, Region> parts = new TreeMap<>();
+    for (Regrowth.Overlap overlap :
+        plan.regrowth().map(r -> r.overlaps().overlaps()).orElse(List.of())) {
+      if (overlap.oldLightener().isPresent()) {
+        Region foil = overlap.foil().region();
+        parts.put(
+            overlap.foil().number(),
+            Region.join(
+                foil.mesh(),
+                overlap.over().stream().map(o -> foil.intersect(o.old().region())).toList()));
+      }
+    }
+    return parts;
+  }
+
+  /** What is mixed of a slot over all visits, such as {@code , 205 g, 3 bowls}. */
+  private static String weight(Plan plan, String slot) {
+    double grams = 0;
+    int bowls = 0;
+    for (Visit visit : plan.times().map(PlannedTimes::visits).orElse(List.of())) {
+      for (SlotMix mix : visit.mix().slot(slot).stream().toList()) {
+        grams += mix.mixed().toGrams();
+        bowls += mix.bowls().size();
+      }
+    }
+    return bowls == 0
+        ? ""
+        : String.format(
+            Locale.ROOT, ", %.0f g, %d %s", grams, bowls, bowls == 1 ? "bowl" : "bowls");
+  }
+
   private static String range(TimeEstimate time) {
+    return range(new TimeRange(time.p50(), time.p90()));
+  }
+
+  private static String range(TimeRange time) {
     return String.format(
         Locale.ROOT, "%.0f to %.0f min", time.p50().toMinutes(), Math.ceil(time.p90().toMinutes()));
   }
 
   private static List<String> cautions(Plan plan) {
     List<String> sentences = new ArrayList<>();
+    plan.problems().stream()
+        .map(FoundProblem::problem)
+        .filter(p -> p.code().startsWith(SafetyAnswers.STOP_CODE))
+        .forEach(p -> sentences.add(p.message() + "."));
     String missing =
         plan.guest().tests().missing().stream()
             .map(SafetyQuestion::words)

@@ -12,6 +12,8 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,7 +34,8 @@ public final class Foilwright {
   public static void main(String[] args) {
     PrintStream out = stream(FileDescriptor.out);
     PrintStream err = stream(FileDescriptor.err);
-    int code = run(args, new Terminal(out, err, Path.of("")));
+    int code =
+        run(args, new Terminal(out, err, Path.of(""), LocalDate.now(ZoneId.systemDefault())));
     if (out.checkError() && code == Exit.DONE) {
       err.println("The result could not be written to standard output.");
       code = Exit.FAILURE;
@@ -76,7 +79,13 @@ public final class Foilwright {
   private static int execute(String[] args, Terminal terminal) throws IOException {
     Map<String, Command> commands = new LinkedHashMap<>();
     for (Command command :
-        List.of(new PlanCommand(), new HeadCommand(), new CheckCommand(), new PatternsCommand())) {
+        List.of(
+            new PlanCommand(),
+            new TimeCommand(),
+            new MixCommand(),
+            new HeadCommand(),
+            new CheckCommand(),
+            new PatternsCommand())) {
       commands.put(command.spec().name(), command);
     }
     CommandSpec root =

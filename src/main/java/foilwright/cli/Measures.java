@@ -1,6 +1,7 @@
 package foilwright.cli;
 
 import foilwright.service.TimeEstimate;
+import foilwright.service.TimeRange;
 import foilwright.units.Area;
 import foilwright.units.Length;
 import foilwright.units.Mass;
@@ -64,6 +65,29 @@ record Measures(boolean inches) {
       return format("%.1f to %.1f min", from.toMinutes(), to.toMinutes());
     }
     return format("%.0f to %.0f min", from.toMinutes(), Math.ceil(to.toMinutes()));
+  }
+
+  /** Chair time: hours and minutes, and minutes. */
+  String chair(TimeRange time) {
+    double to = Math.ceil(time.p90().toMinutes());
+    return hours(time.p50().toMinutes())
+        + " to "
+        + hours(to)
+        + format(" (%.0f to %.0f min)", time.p50().toMinutes(), to);
+  }
+
+  /** Minutes from the start of the visit. */
+  String since(Minutes time) {
+    return format("minute %.0f", time.toMinutes());
+  }
+
+  String minutes(Minutes time) {
+    return format(time.toMinutes() < 10 ? "%.1f min" : "%.0f min", time.toMinutes());
+  }
+
+  private static String hours(double minutes) {
+    long whole = Math.round(minutes);
+    return whole / 60 + " h " + whole % 60 + " min";
   }
 
   String angle(double degrees) {

@@ -2,8 +2,10 @@ package foilwright.cli;
 
 import foilwright.anatomy.PartSide;
 import foilwright.app.OutputFolder;
+import foilwright.app.PatternFiles;
 import foilwright.app.SheetFile;
 import foilwright.head.Tape;
+import foilwright.pattern.Pattern;
 import foilwright.units.Length;
 import java.io.IOException;
 import java.nio.file.InvalidPathException;
@@ -102,6 +104,29 @@ final class Options {
     for (SheetFile sheet : sheets) {
       folder.write(sheet.name(), sheet.bytes());
       terminal.err().println("wrote " + named.resolve(sheet.name()));
+    }
+  }
+
+  /** Writes one file where it was named and says so. */
+  static void writeFile(String named, byte[] bytes, Terminal terminal) throws IOException {
+    Path file = file(named, terminal);
+    OutputFolder folder = OutputFolder.open(file.toAbsolutePath().getParent());
+    folder.write(file.getFileName().toString(), bytes);
+    terminal.err().println("wrote " + named);
+  }
+
+  /** Saves a pattern where it was named; what was there before is kept. */
+  static void savePattern(String named, Pattern pattern, Terminal terminal) throws IOException {
+    Optional<Path> kept = PatternFiles.save(file(named, terminal), pattern);
+    terminal.err().println("wrote " + named);
+    kept.ifPresent(old -> terminal.err().println("what was there is kept as " + old));
+  }
+
+  private static Path file(String named, Terminal terminal) {
+    try {
+      return terminal.folder().resolve(named);
+    } catch (InvalidPathException e) {
+      throw new UsageException("no file can be called \"" + named + "\"");
     }
   }
 }

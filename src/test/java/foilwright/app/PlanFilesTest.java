@@ -99,10 +99,10 @@ class PlanFilesTest {
     assertEquals(plan.totals().foils() + 1, lines.size());
     assertEquals(String.join(",", PlanFiles.COLUMNS), lines.get(0));
     Set<String> keys = new HashSet<>();
+    Map<Integer, FoilClock> clocks = FoilClock.byNumber(plan);
     for (int i = 0; i < plan.totals().foils(); i++) {
       PlacedFoil foil = plan.placement().foils().get(i);
-      keys.addAll(
-          PlanFiles.cells(PlanTree.foil(foil, plan.placing().get(0).foils().get(i))).keySet());
+      keys.addAll(PlanFiles.cells(PlanTree.foil(plan, i, clocks)).keySet());
       assertTrue(lines.get(i + 1).startsWith((i + 1) + "," + foil.section() + ","));
     }
     assertTrue(keys.contains("lowerEnd"));

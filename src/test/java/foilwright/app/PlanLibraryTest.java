@@ -7,6 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import foilwright.service.PlacingTime;
 import foilwright.service.ThreePoint;
 import foilwright.service.TimeEstimate;
+import foilwright.service.mix.Bowl;
+import foilwright.service.mix.SlotMix;
+import foilwright.service.schedule.ScheduleCheck;
+import foilwright.service.visit.Visit;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,7 +37,11 @@ class PlanLibraryTest {
         tests.add(
             DynamicTest.dynamicTest(
                 pattern + " on " + guest,
-                () -> check(plan(PlanRequest.of(pattern).withGuest(guest)))));
+                () -> {
+                  for (String pace : List.of("lead", "stylist", "apprentice")) {
+                    check(plan(PlanRequest.of(pattern).withGuest(guest).withPace(pace)));
+                  }
+                }));
       }
     }
     return tests.stream();
@@ -49,9 +57,25 @@ class PlanLibraryTest {
       inOrder(time.total());
       assertEquals(plan.totals().foils(), time.foils().size());
     }
-    TimeEstimate visit = plan.visit().orElseThrow().total();
-    inOrder(visit);
-    assertTrue(visit.p50().compareTo(plan.placingTime().p90()) > 0, "the visit outlasts placing");
+    PlannedTimes times = plan.times().orElseThrow();
+    Visit visit = times.visits().get(0);
+    assertEquals(List.of(), ScheduleCheck.violations(visit.schedule()));
+    visit.slowDay().ifPresent(slow -> assertEquals(List.of(), ScheduleCheck.violations(slow)));
+    assertTrue(visit.chair().p50().compareTo(plan.placingTime().p50()) > 0);
+    assertTrue(visit.chair().p90().compareTo(visit.chair().p50()) >= 0);
+    double taken = 0;
+    for (SlotMix slot : visit.mix().slots()) {
+      taken += slot.onFoils().toGrams();
+      assertTrue(slot.mixed().toGrams() >= slot.onFoils().toGrams() * 1.12 - 1e-6);
+    }
+    double each = 0;
+    for (FoilClock clock : FoilClock.byNumber(plan).values()) {
+      each += clock.mixed().toGrams();
+    }
+    assertEquals(each, taken, 1e-6);
+    for (Bowl bowl : visit.mix().bowls()) {
+      assertTrue(bowl.neededUntil().compareTo(bowl.goodUntil()) <= 0, bowl.name());
+    }
   }
 
   private static void inOrder(TimeEstimate time) {

@@ -142,7 +142,7 @@ class PlanningIdentityTest {
             .replaceFirst("\"B\": \"[^\"]*\",", "");
     Files.writeString(folder.resolve("house.json"), house);
     Plan plan = plan(PlanRequest.of("full-head-fine-weave").withHouse("house.json"));
-    assertTrue(plan.visit().isEmpty());
+    assertTrue(plan.times().isEmpty());
     assertTrue(codes(plan.problems()).contains("empty-slot"));
   }
 

@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDate;
 
 /**
  * One command line, run in this process.
@@ -21,7 +22,8 @@ record CommandRun(int code, String out, String err) {
             new Terminal(
                 new PrintStream(out, true, StandardCharsets.UTF_8),
                 new PrintStream(err, true, StandardCharsets.UTF_8),
-                folder));
+                folder,
+                LocalDate.of(2026, 3, 2)));
     return new CommandRun(
         code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
   }

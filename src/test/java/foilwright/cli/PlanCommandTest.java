@@ -36,7 +36,7 @@ class PlanCommandTest {
 
   @Test
   void tellsThePlanOfAGuest() {
-    CommandRun run = run("plan", "dark-rim", "--guest", "guest-07", "--pace", "stylist");
+    CommandRun run = run("plan", "dark-rim", "--guest", "guest-07", "--pace", "stylist", "--full");
     assertEquals(0, run.code(), run::err);
     String said = run.out();
     assertTrue(said.startsWith("Bright inside, dark rim\nguest-07, practice room, pace stylist\n"));
@@ -46,13 +46,13 @@ class PlanCommandTest {
     int count = Integer.parseInt(foils.group(1));
     assertTrue(said.matches("(?s).*\n +" + count + "  \\S.*"), "the last foil is missing");
     assertTrue(said.matches("(?s).*\nPlacing +\\d+ to \\d+ min at the pace stylist .*"), said);
-    assertTrue(said.matches("(?s).*\nWhole visit +\\d+ to \\d+ min\n.*"), said);
+    assertTrue(said.matches("(?s).*\nChair +\\d h \\d+ min to \\d h \\d+ min .*"), said);
     assertTrue(said.matches("(?s).*\nLightened +\\d+\\.\\d % of all hair on the head\n.*"), said);
   }
 
   @Test
   void cautionsAndWhatIsMissingAreAlwaysTold() {
-    CommandRun run = run("plan", "fringe-veil");
+    CommandRun run = run("plan", "fringe-veil", "--full");
     assertEquals(0, run.code(), run::err);
     for (Caution caution : Caution.values()) {
       assertTrue(run.out().contains(caution.text()), caution.text());
@@ -83,7 +83,7 @@ class PlanCommandTest {
 
   @Test
   void inchesStandBesideMillimetres() {
-    String said = run("plan", "fringe-veil", "--inches").out();
+    String said = run("plan", "fringe-veil", "--inches", "--full").out();
     assertTrue(said.contains("95 mm (3.7 in)"), said);
     assertTrue(said.contains(" sq in)"), said);
     assertFalse(run("plan", "fringe-veil").out().contains(" in)"));

@@ -1,0 +1,67 @@
+package foilwright.app;
+
+import foilwright.service.TimeRange;
+import foilwright.service.mix.FoilSheets;
+import foilwright.service.mix.TonerMix;
+import foilwright.service.schedule.Cure;
+import foilwright.service.schedule.OverTime;
+import foilwright.service.visit.Price;
+import foilwright.service.visit.Visit;
+import foilwright.units.Minutes;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * The two clocks and the scale of a plan.
+ *
+ * @param visits one, or two when the foils are shared between two days; none when the way that was
+ *     asked for takes some foil over its time
+ * @param failed why there is no visit
+ * @param straight whether all foils can go straight in and come out in the same order
+ * @param cures what else would keep every window, when they cannot
+ * @param sheets foil to cut
+ * @param toner what is mixed for toning, of the house's first toner; one for each visit
+ * @param prices one for each visit
+ */
+public record PlannedTimes(
+    List<Visit> visits,
+    Optional<OverTime> failed,
+    Visit.Straight straight,
+    List<Cure> cures,
+    FoilSheets sheets,
+    List<TonerMix> toner,
+    List<Price> prices) {
+  public PlannedTimes {
+    visits = List.copyOf(visits);
+    Objects.requireNonNull(straight);
+    cures = List.copyOf(cures);
+    Objects.requireNonNull(sheets);
+    toner = List.copyOf(toner);
+    prices = List.copyOf(prices);
+  }
+
+  /** The longest time of any visit from its first parting until its last foil is out. */
+  public Optional<TimeRange> longestFoils() {
+    return visits.stream()
+        .map(Visit::foilTime)
+        .reduce((a, b) -> a.p90().compareTo(b.p90()) >= 0 ? a : b);
+  }
+
+  /** Chair time of all visits together. */
+  public Optional<TimeRange> chair() {
+    return visits.stream()
+        .map(Visit::chair)
+        .reduce((a, b) -> new TimeRange(a.p50().plus(b.p50()), a.p90().plus(b.p90())));
+  }
+
+  /** Bowls of all visits on a usual day. */
+  public int bowls() {
+    return visits.stream().mapToInt(v -> v.mix().bowls().size()).sum();
+  }
+
+  /** Whether the longest foil time keeps within a limit on nine days in ten. */
+  boolean within(Minutes limit) {
+    return longestFoils().map(time -> time.p90().compareTo(limit) <= 0).orElse(false);
+  }
+}
