@@ -132,7 +132,7 @@ public record PaceProfile(
    */
   public PaceProfile withTiming(
       Minutes planned, Minutes took, int foils, Optional<LocalDate> date) {
-    double asWritten = Math.round(planned.toMinutes() / timedFactor() * 10) / 10.0;
+    double asWritten = Math.round(planned.toMinutes() / timedFactor() * 100) / 100.0;
     List<Timing> all = new ArrayList<>(timings);
     all.add(new Timing(Minutes.ofMinutes(Math.max(0.1, asWritten)), took, foils, date));
     return new PaceProfile(
