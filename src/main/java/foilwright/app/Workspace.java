@@ -57,6 +57,30 @@ public final class Workspace {
   }
 
   /**
+   * Where a house is saved that was found by a name: in the file that it names, else in the
+   * person's own folder, where it is found before one that ships under the same name.
+   */
+  Path houseFile(String named) {
+    return findFile(DocumentKind.HOUSE, named)
+        .orElseGet(() -> folder.resolve(DocumentKind.HOUSE.folder()).resolve(named + ENDING));
+  }
+
+  /** A file as seen from the workspace's folder if it lies inside it, else its whole path. */
+  Path fromHere(Path file) {
+    Path absolute = real(file);
+    Path here = real(folder);
+    return absolute.startsWith(here) ? here.relativize(absolute) : absolute;
+  }
+
+  private static Path real(Path file) {
+    try {
+      return file.toRealPath();
+    } catch (IOException e) {
+      return file.toAbsolutePath().normalize();
+    }
+  }
+
+  /**
    * A document of any kind: a file, or the name of a pattern, a guest or a house, in that order.
    */
   Found<?> any(String named) {
