@@ -85,7 +85,8 @@ public final class Foilwright {
             new MixCommand(),
             new HeadCommand(),
             new CheckCommand(),
-            new PatternsCommand())) {
+            new PatternsCommand(),
+            new CalibrateCommand())) {
       commands.put(command.spec().name(), command);
     }
     CommandSpec root =
