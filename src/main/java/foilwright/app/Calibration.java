@@ -13,6 +13,7 @@ import foilwright.service.PlacingTime;
 import foilwright.service.ProductEntry;
 import foilwright.service.TakeUp;
 import foilwright.service.ThreePoint;
+import foilwright.service.mix.SlotMix;
 import foilwright.units.Mass;
 import foilwright.units.Minutes;
 import java.io.IOException;
@@ -169,12 +170,13 @@ public final class Calibration {
           "weigh back one of: " + slotsInUse());
       return house;
     }
-    Optional<Mass> mixed = Optional.ofNullable(measured.mixed().get(slot));
+    Optional<Mass> mixed =
+        Optional.ofNullable(measured.mixed().get(slot)).or(() -> mixedByPlan(slot));
     if (mixed.isEmpty()) {
       refuse(
           "mixed-not-known",
           "",
-          "how much was mixed of " + slot + " is not known",
+          "how much was mixed of " + slot + " is not known, since no visit could be planned",
           "say what all its bowls weighed together");
       return house;
     }
@@ -210,6 +212,15 @@ public final class Calibration {
     weighed.add(new Calibrated.Weighed(slot, product.name(), mixed.get(), left, planned));
     return house.withProduct(
         product.withTakeUp(takeUp.withWeighBack(planned, used, measured.date())));
+  }
+
+  /** What is mixed in all bowls of a usual day; nothing when the plan has no visit. */
+  private Optional<Mass> mixedByPlan(MixSlot slot) {
+    return plan.times().stream()
+        .flatMap(times -> times.visits().stream())
+        .flatMap(visit -> visit.mix().slot(slot.name()).stream())
+        .map(SlotMix::mixed)
+        .reduce(Mass::plus);
   }
 
   private static String far(String what, double ratio, String planned, double least, double most) {

@@ -63,7 +63,8 @@ final class CalibrateCommand implements Command {
     spec.addOption(Options.part());
     spec.addOption(
         weights("--left", "Grams left over of a mix, such as --left \"A 9 g\"; again for others."));
-    spec.addOption(weights("--mixed", "Grams mixed in all bowls of a mix, such as \"A 84 g\"."));
+    spec.addOption(
+        weights("--mixed", "Grams mixed in all its bowls, such as \"A 84 g\"; else as planned."));
     spec.addOption(
         Options.text(
             "--took", "TIME", "All placing, from the first parting to the last foil: 38min."));
@@ -75,7 +76,8 @@ final class CalibrateCommand implements Command {
     spec.addOption(
         Options.text(
             "--minutes-file", "FILE", "The same from a file, one in a line, the unit once."));
-    spec.addOption(Options.text("--date", "DATE", "Day of the visit, such as 2026-12-01."));
+    spec.addOption(
+        Options.text("--date", "DATE", "Day of the visit, such as 2026-12-01; else today."));
     spec.addOption(
         Options.text(
             "--undo",
@@ -169,12 +171,13 @@ final class CalibrateCommand implements Command {
     Map<MixSlot, Mass> mixed = weights(options, "--mixed");
     Optional<Minutes> took = Options.find(options, "--took").map(CalibrateCommand::took);
     List<Minutes> foils = foilTimes(options, terminal);
-    Optional<LocalDate> date = Options.find(options, "--date").map(CalibrateCommand::date);
+    LocalDate date =
+        Options.find(options, "--date").map(CalibrateCommand::date).orElse(terminal.today());
     if (left.isEmpty() && mixed.isEmpty() && took.isEmpty() && foils.isEmpty()) {
       return Optional.empty();
     }
     try {
-      return Optional.of(new Measured(mixed, left, took, foils, date));
+      return Optional.of(new Measured(mixed, left, took, foils, Optional.of(date)));
     } catch (IllegalArgumentException e) {
       throw new UsageException("It cannot be as measured: " + e.getMessage() + ".");
     }

@@ -9,6 +9,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -93,6 +96,26 @@ class CalibrateCommandTest {
     assertSays(timing, "taken away again: 80 min for ", "  timed  once  0 times\n");
     assertFalse(timing.out().contains("To take this away again"));
     assertEquals(1, run("--undo", "timing").code());
+  }
+
+  /** The mix command's bowls, added up. */
+  @Test
+  void mixedIsWhatThePlanMixes() {
+    CommandRun mix = CommandRun.in(folder, "mix", "full-head-fine-weave", "--guest", "guest-07");
+    double mixed = 0;
+    Matcher bowl =
+        Pattern.compile("\n  A\\d .*? ([\\d.]+) g product +\\+ ([\\d.]+) g developer")
+            .matcher(mix.out());
+    while (bowl.find()) {
+      mixed += Double.parseDouble(bowl.group(1)) + Double.parseDouble(bowl.group(2));
+    }
+    assertTrue(mixed > 20, mix.out());
+    assertSays(
+        run("--left", "A 9 g"),
+        String.format(Locale.ROOT, "A: %.0f g mixed, 9 g left; %.0f g used ", mixed, mixed - 9));
+    assertTrue(
+        run("--undo", "weigh-back").out().contains(", 2026-03-02\n"),
+        "the day is today's unless another is told");
   }
 
   @Test
