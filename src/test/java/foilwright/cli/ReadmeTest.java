@@ -29,7 +29,7 @@ class ReadmeTest {
     List<String> commands = commands();
     assertTrue(commands.size() >= 8, commands.toString());
     for (String command : commands) {
-      CommandRun run = CommandRun.in(folder, command.split(" "));
+      CommandRun run = CommandRun.in(folder, words(command));
       assertEquals(0, run.code(), command + "\n" + run.err());
       assertTrue(run.out().length() > 100, command);
     }
@@ -43,7 +43,7 @@ class ReadmeTest {
   void theMapIsTheOneThatTheFirstCommandDraws() throws IOException {
     copyPatterns();
     String first = commands().get(0);
-    assertEquals(0, CommandRun.in(folder, first.split(" ")).code());
+    assertEquals(0, CommandRun.in(folder, words(first)).code());
     Path drawn = folder.resolve("output/dark-rim-guest-07-map.svg");
     if (Boolean.getBoolean("golden.rewrite")) {
       Files.write(MAP, Files.readAllBytes(drawn));
@@ -75,6 +75,16 @@ class ReadmeTest {
         Files.copy(file, copies.resolve(file.getFileName()));
       }
     }
+  }
+
+  /** The words of a command line; what stands in quotes is one word. */
+  private static String[] words(String command) {
+    List<String> words = new ArrayList<>();
+    Matcher matcher = Pattern.compile("\"([^\"]*)\"|(\\S+)").matcher(command);
+    while (matcher.find()) {
+      words.add(matcher.group(1) == null ? matcher.group(2) : matcher.group(1));
+    }
+    return words.toArray(String[]::new);
   }
 
   private static List<String> commands() throws IOException {
