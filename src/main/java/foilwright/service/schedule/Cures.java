@@ -46,8 +46,7 @@ public record Cures(
     List<Cure> cures = new ArrayList<>();
     cures.add(fewerFoils(foils, hands, removal));
     cures.add(fasterPace(foils, hands, removal));
-    cures.add(
-        new Cure.AnotherPair(hands + 1, Scheduler.schedule(foils, hands + 1, removal).schedule()));
+    cures.add(new Cure.AnotherPair(hands + 1, visit(foils, hands + 1, removal)));
     if (removal != Removal.IN_WAVES) {
       cures.add(new Cure.InWaves(Scheduler.schedule(foils, hands, Removal.IN_WAVES).schedule()));
     }
@@ -79,7 +78,7 @@ public record Cures(
   }
 
   private static boolean can(List<FoilTask> foils, int hands, Removal removal) {
-    return Scheduler.schedule(foils, hands, removal).schedule().isPresent();
+    return Scheduler.possible(foils, hands, removal);
   }
 
   private static Cure fewerFoils(List<FoilTask> foils, int hands, Removal removal) {
@@ -121,26 +120,35 @@ public record Cures(
           first - 1,
           new FoilTask(
               foil.number(), foil.slot(), foil.before(), foil.placing(), foil.removal(), window));
-      Optional<Schedule> schedule = Scheduler.schedule(changed, hands, removal).schedule();
-      if (schedule.isPresent()) {
+      if (can(changed, hands, removal)) {
+        Optional<Schedule> schedule = Scheduler.schedule(changed, hands, removal).schedule();
         return new Cure.WeakerMixFirst(window, OptionalInt.of(first), schedule);
       }
     }
     return new Cure.WeakerMixFirst(window, OptionalInt.empty(), Optional.empty());
   }
 
+  /**
+   * A longer first visit makes the second shorter, so that the best parting is where the second is
+   * no longer the longer one, or one foil before.
+   */
   private static Cure twoVisits(List<FoilTask> foils, int hands, Removal removal) {
+    int low = 1;
+    int high = foils.size() - 1;
+    while (low < high) {
+      int middle = (low + high) / 2;
+      if (secondNoLonger(foils, middle, hands, removal)) {
+        high = middle;
+      } else {
+        low = middle + 1;
+      }
+    }
     List<Schedule> best = List.of();
     double least = Double.POSITIVE_INFINITY;
-    for (int first = 1; first < foils.size(); first++) {
-      Optional<Schedule> one =
-          Scheduler.schedule(foils.subList(0, first), hands, removal).schedule();
-      if (one.isEmpty()) {
-        break;
-      }
-      Optional<Schedule> two =
-          Scheduler.schedule(foils.subList(first, foils.size()), hands, removal).schedule();
-      if (two.isPresent()) {
+    for (int first = Math.max(1, low - 1); first <= Math.min(low, foils.size() - 1); first++) {
+      Optional<Schedule> one = visit(foils.subList(0, first), hands, removal);
+      Optional<Schedule> two = visit(foils.subList(first, foils.size()), hands, removal);
+      if (one.isPresent() && two.isPresent()) {
         double longer = Math.max(one.get().end().toMinutes(), two.get().end().toMinutes());
         if (longer < least) {
           least = longer;
@@ -149,5 +157,21 @@ public record Cures(
       }
     }
     return new Cure.TwoVisits(best);
+  }
+
+  private static boolean secondNoLonger(
+      List<FoilTask> foils, int first, int hands, Removal removal) {
+    Optional<Schedule> two = visit(foils.subList(first, foils.size()), hands, removal);
+    if (two.isEmpty()) {
+      return false;
+    }
+    Optional<Schedule> one = visit(foils.subList(0, first), hands, removal);
+    return one.isEmpty() || two.get().end().compareTo(one.get().end()) <= 0;
+  }
+
+  private static Optional<Schedule> visit(List<FoilTask> foils, int hands, Removal removal) {
+    return can(foils, hands, removal)
+        ? Scheduler.schedule(foils, hands, removal).schedule()
+        : Optional.empty();
   }
 }

@@ -46,6 +46,12 @@ final class ManyHands {
 
   private static final long STEPS_MANY = 20_000;
 
+  /** Of one of the many waves that many foils can be parted into. */
+  private static final long STEPS_WAVE = 60;
+
+  /** Of a mere trial with many foils. */
+  private static final long STEPS_TRIAL = 300;
+
   /** Where only the hands are open. */
   private static final long STEPS_FIXED_ORDER = 2_000;
 
@@ -96,6 +102,15 @@ final class ManyHands {
         : leastExcess(times, hands, removal, search);
   }
 
+  /** Whether a schedule is found soon. */
+  static boolean possible(Times times, int hands, Removal removal) {
+    if (removal == Removal.IN_WAVES || removal == Removal.WHILE_PLACING) {
+      return schedule(times, hands, removal).schedule().isPresent();
+    }
+    long steps = times.n <= FEW ? STEPS_FEW : STEPS_TRIAL;
+    return of(times, hands, removal, 0, steps).bestActions != null;
+  }
+
   private static long steps(int n, Removal removal) {
     if (removal != Removal.WHILE_PLACING) {
       return STEPS_FIXED_ORDER;
@@ -111,10 +126,12 @@ final class ManyHands {
       Times times, int hands, Removal removal, ManyHands search) {
     long low = 1;
     long high = times.horizon();
-    ManyHands widest = of(times, hands, removal, high, 2000);
-    while (low < high) {
+    long steps = times.n <= FEW ? 2000 : STEPS_TRIAL;
+    long tolerance = times.n <= FEW ? 0 : 1000;
+    ManyHands widest = of(times, hands, removal, high, steps);
+    while (high - low > tolerance) {
       long middle = low + (high - low) / 2;
-      ManyHands allowed = of(times, hands, removal, middle, 2000);
+      ManyHands allowed = of(times, hands, removal, middle, steps);
       if (allowed.bestActions == null) {
         low = middle + 1;
       } else {
@@ -174,7 +191,8 @@ final class ManyHands {
   }
 
   private static ManyHands wave(Times times, int from, int to, int hands) {
-    return of(new Times(times.foils.subList(from, to)), hands, Removal.IN_PLACING_ORDER, 0, 500);
+    long steps = times.n <= FEW ? 500 : STEPS_WAVE;
+    return of(new Times(times.foils.subList(from, to)), hands, Removal.IN_PLACING_ORDER, 0, steps);
   }
 
   private static ManyHands of(

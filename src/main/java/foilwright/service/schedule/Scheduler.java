@@ -34,4 +34,17 @@ public final class Scheduler {
       case WHILE_PLACING -> Interleaving.schedule(times);
     };
   }
+
+  /**
+   * Whether there is a schedule: the same answer as {@link #schedule} gives, but for two or more
+   * pairs of hands and more than 20 foils, where a schedule that is hard to find may be missed.
+   *
+   * @param foils in placing order, at least one
+   * @param hands pairs of hands, 1 or more
+   */
+  static boolean possible(List<FoilTask> foils, int hands, Removal removal) {
+    return hands == 1
+        ? schedule(foils, hands, removal).schedule().isPresent()
+        : ManyHands.possible(new Times(foils), hands, removal);
+  }
 }
