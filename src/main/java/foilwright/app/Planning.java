@@ -358,13 +358,13 @@ public final class Planning {
     Regrowth regrowth = new Regrowth(history.lastVisit().get(), request.on().get(), Growth.USUAL);
     Regrowth.Overlaps overlaps = new Regrowth.Overlaps(List.of(), List.of());
     if (history.pattern().isPresent()) {
-      Found<Pattern> last = workspace.pattern(history.pattern().get());
-      if (last.value().isPresent()) {
+      Optional<Pattern> last = workspace.findPattern(history.pattern().get());
+      if (last.isPresent()) {
         Set<String> lightens =
             bench.lightening().stream().map(MixSlot::name).collect(Collectors.toSet());
         overlaps =
             regrowth.overlaps(
-                bench.lay(last.value().get()).placement(), lightens, laid.placement(), lightens);
+                bench.lay(last.get()).placement(), lightens, laid.placement(), lightens);
       } else {
         problems.add(
             Heads.locate(
@@ -376,7 +376,7 @@ public final class Planning {
                         + history.pattern().get()
                         + "\" cannot be read, so that nobody can tell where new foils lie over old"
                         + " ones",
-                    "name a pattern or its file")));
+                    "write the title, name or file of a pattern")));
       }
     }
     return Optional.of(new PlannedRegrowth(regrowth, history.pattern(), overlaps));

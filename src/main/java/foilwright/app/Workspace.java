@@ -48,6 +48,18 @@ public final class Workspace {
     return find(DocumentKind.PATTERN, named, Documents::readPattern, Documents::readPattern);
   }
 
+  /** A pattern by its name, its file or its title; the first of that title by name. */
+  Optional<Pattern> findPattern(String nameOrTitle) {
+    return pattern(nameOrTitle)
+        .value()
+        .or(
+            () ->
+                names(DocumentKind.PATTERN).stream()
+                    .flatMap(name -> pattern(name).value().stream())
+                    .filter(pattern -> pattern.title().equals(nameOrTitle))
+                    .findFirst());
+  }
+
   Found<GuestDocument> guest(String named) {
     return find(DocumentKind.GUEST, named, Documents::readGuest, Documents::readGuest);
   }

@@ -123,7 +123,12 @@ final class MixText {
       List<String> lines = new ArrayList<>();
       quote.lines().forEach(line -> lines.add(quote.words(line)));
       out.println(
-          "  " + quote.rule().words() + ": " + quote.total() + " = " + String.join("; ", lines));
+          "  by the "
+              + quote.rule().words()
+              + ": "
+              + quote.total()
+              + " = "
+              + String.join("; ", lines));
     }
   }
 

@@ -215,7 +215,9 @@ final class ShortAnswer {
   }
 
   private void price(Price price) {
-    price.quoted().ifPresent(quote -> line("Price", quote.total() + ", " + quote.rule().words()));
+    price
+        .quoted()
+        .ifPresent(quote -> line("Price", quote.total() + ", by the " + quote.rule().words()));
   }
 
   private void trimmed(Trimmed trimmed) {
