@@ -47,16 +47,29 @@ final class Interleaving {
   private long steps;
   private long stepLimit;
   private int splits;
+  private int dived;
+  private double share;
   private final int[][] surely;
   private final int[][] possibly;
   private final int[][] atLeast;
   private final int[][] atMost;
 
+  /** Sweeps of the bounds before the search goes on with what they are. */
+  private static final int SWEEPS = 40;
+
+  private static final int SWEEPS_IN_DIVE = 12;
+
   /** Steps of a dive beyond those that a straight one takes. */
-  private static final int DIVE = 60;
+  private static final int DIVE = 40;
+
+  /**
+   * How soon a dive takes foils out: when more than this share of what can be out before the next
+   * block is still in.
+   */
+  private static final double[] SHARES = {1, 0.5, 0.75, 0.25, 0};
 
   /** How often what can be out before a block is halved, for one end. */
-  private static final int SPLITS = 40;
+  private static final int SPLITS = 80;
 
   /** Steps of the last search, when nothing is left to halve. */
   private static final int LAST = 5000;
@@ -107,23 +120,19 @@ final class Interleaving {
     }
   }
 
-  private boolean root(long end, int sweeps) {
-    depth = 0;
-    placed = 0;
-    Arrays.fill(removed, 0);
+  private boolean root(long end) {
     limit = end;
-    Arrays.fill(bounds[0], 0, n, 0);
-    Arrays.fill(bounds[0], n, 2 * n, end);
-    Arrays.fill(bounds[0], 2 * n, 3 * n, 0);
-    Arrays.fill(bounds[0], 3 * n, 4 * n, end);
-    return tighten(bounds[0], sweeps);
+    long[] open = new long[4 * n];
+    Arrays.fill(open, n, 2 * n, end);
+    Arrays.fill(open, 3 * n, 4 * n, end);
+    return restart(open);
   }
 
   /** Least end that the reasoning on bounds alone does not refute. */
   private long rootBound(long low, long high) {
     while (low < high) {
       long middle = low + (high - low) / 2;
-      if (root(middle, 40)) {
+      if (root(middle)) {
         high = middle;
       } else {
         low = middle + 1;
@@ -134,11 +143,11 @@ final class Interleaving {
 
   private Answer decide(long end) {
     splits = SPLITS;
-    return root(end, 40) ? split() : Answer.REFUTED;
+    return root(end) ? split() : Answer.REFUTED;
   }
 
   /**
-   * A dive straight down, and where that finds nothing, again with how many foils of a lane are out
+   * Dives straight down, and where they find nothing, again with how many foils of a lane are out
    * before a block halved: where most is open, the upper half first.
    */
   private Answer split() {
@@ -156,9 +165,14 @@ final class Interleaving {
       }
     }
     int middle = lane < 0 ? 0 : surely[lane][at] + (width - 1) / 2;
-    steps = 0;
-    stepLimit = lane < 0 ? LAST : 2L * n + DIVE;
-    Answer answer = search();
+    int dives = lane >= 0 && splits == SPLITS ? SHARES.length : 1;
+    Answer answer = Answer.UNKNOWN;
+    for (int dive = 0; dive < dives && answer == Answer.UNKNOWN; dive++) {
+      share = SHARES[(dives > 1 ? dive : dived++) % SHARES.length];
+      steps = 0;
+      stepLimit = lane < 0 ? LAST : 2L * n + DIVE;
+      answer = restart(here) ? search() : Answer.REFUTED;
+    }
     if (answer != Answer.UNKNOWN || lane < 0) {
       return answer;
     }
@@ -174,11 +188,7 @@ final class Interleaving {
       } else {
         atMost[lane][at] = middle;
       }
-      depth = 0;
-      placed = 0;
-      Arrays.fill(removed, 0);
-      System.arraycopy(here, 0, bounds[0], 0, 4 * n);
-      answer = tighten(bounds[0], 40) ? split() : Answer.REFUTED;
+      answer = restart(here) ? split() : Answer.REFUTED;
       atLeast[lane][at] = least;
       atMost[lane][at] = most;
       if (answer == Answer.FOUND) {
@@ -187,6 +197,15 @@ final class Interleaving {
       unknown |= answer == Answer.UNKNOWN;
     }
     return unknown ? Answer.UNKNOWN : Answer.REFUTED;
+  }
+
+  /** Back to the empty sequence with known bounds. */
+  private boolean restart(long[] known) {
+    depth = 0;
+    placed = 0;
+    Arrays.fill(removed, 0);
+    System.arraycopy(known, 0, bounds[0], 0, 4 * n);
+    return tighten(bounds[0], SWEEPS);
   }
 
   private Answer search() {
@@ -203,7 +222,9 @@ final class Interleaving {
       System.arraycopy(bounds[depth], 0, bounds[depth + 1], 0, 4 * n);
       push(event);
       Answer below =
-          tighten(bounds[depth], depth == 2 * n ? n + 2 : 12) ? search() : Answer.REFUTED;
+          tighten(bounds[depth], depth == 2 * n ? n + 2 : SWEEPS_IN_DIVE)
+              ? search()
+              : Answer.REFUTED;
       if (below == Answer.FOUND) {
         return below;
       }
@@ -271,9 +292,11 @@ final class Interleaving {
     return count;
   }
 
-  /** Whether removing a foil next would mean waiting for its least exposure. */
+  /** Whether placing goes first: removing would mean waiting, or enough are out for now. */
   private boolean waits(long[] b, int foil, long now) {
-    return b[foil] + least[foil] > now + times.removal[foil];
+    int a = laneOf[foil];
+    return b[foil] + least[foil] > now + times.removal[foil]
+        || removed[a] - surely[a][placed] >= share * (possibly[a][placed] - surely[a][placed]);
   }
 
   /** Whether another foil that waits may always come out before this one. */

@@ -1,5 +1,6 @@
 package foilwright.service.schedule;
 
+import foilwright.units.Minutes;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -46,7 +47,7 @@ final class EveryOrder {
     }
   }
 
-  private static long seconds(foilwright.units.Minutes time) {
+  private static long seconds(Minutes time) {
     return Math.round(time.toSeconds());
   }
 
