@@ -157,7 +157,7 @@ class GeneralSolverTest {
     for (int seed = 0; seed < 28; seed++) {
       Random random = new Random(seed);
       List<FoilTask> foils =
-          seed < 8
+          seed < 24
               ? removed(Foils.few(random, 3 + random.nextInt(3)))
               : foils(random, 4 * seed - 86);
       compare(foils, 2, "seed " + seed);

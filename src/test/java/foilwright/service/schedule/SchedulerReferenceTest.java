@@ -60,4 +60,20 @@ class SchedulerReferenceTest {
     assertEquals(20.0, schedule.exposure(29).toMinutes(), 0.05);
     assertTrue(schedule.proven());
   }
+
+  /**
+   * Graham 1969: 5, 5, 4, 4, 3, 3, 3 given longest first to three machines take 11 where 9 would do
+   * in another order; a fixed placing order is such a list.
+   */
+  @Test
+  void threePairsOfHandsTakeAFixedOrderAsALongestFirstList() {
+    List<FoilTask> foils = new ArrayList<>();
+    for (double minutes : new double[] {5, 5, 4, 4, 3, 3, 3}) {
+      foils.add(Foils.foil(foils.size() + 1, "A", 0, minutes, 0, new double[] {0, 100}));
+    }
+    Schedule schedule = Scheduler.schedule(foils, 3, Removal.TOGETHER).schedule().orElseThrow();
+    assertEquals(11, schedule.end().toMinutes(), 1e-9);
+    assertTrue(schedule.proven());
+    assertTrue(schedule.end().toMinutes() / 9 <= 4.0 / 3 - 1.0 / 9);
+  }
 }
