@@ -42,7 +42,7 @@ public final class Scheduler {
    * @param foils in placing order, at least one
    * @param hands pairs of hands, 1 or more
    */
-  static boolean possible(List<FoilTask> foils, int hands, Removal removal) {
+  public static boolean possible(List<FoilTask> foils, int hands, Removal removal) {
     return hands == 1
         ? schedule(foils, hands, removal).schedule().isPresent()
         : ManyHands.possible(new Times(foils), hands, removal);

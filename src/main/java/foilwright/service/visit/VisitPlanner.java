@@ -271,16 +271,22 @@ public final class VisitPlanner {
     return tasks;
   }
 
-  /** How many of the first foils can go straight in and come out in order, all inside windows. */
+  /**
+   * How many of the first foils can go straight in and come out in order, all inside windows; what
+   * holds for so many holds for fewer.
+   */
   private int lastSafe(List<FoilTask> tasks) {
-    int safe = 0;
-    while (safe < tasks.size()
-        && Scheduler.schedule(tasks.subList(0, safe + 1), hands, Removal.IN_PLACING_ORDER)
-            .schedule()
-            .isPresent()) {
-      safe++;
+    int low = 0;
+    int high = tasks.size();
+    while (low < high) {
+      int middle = (low + high + 1) / 2;
+      if (Scheduler.possible(tasks.subList(0, middle), hands, Removal.IN_PLACING_ORDER)) {
+        low = middle;
+      } else {
+        high = middle - 1;
+      }
     }
-    return safe;
+    return low;
   }
 
   private Minutes mean(AppointmentPhase phase) {
