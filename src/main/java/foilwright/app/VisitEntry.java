@@ -1,6 +1,9 @@
 package foilwright.app;
 
 import foilwright.document.VisitCalendar;
+import foilwright.service.Caution;
+import foilwright.service.SafetyAnswers;
+import foilwright.service.SafetyQuestion;
 import foilwright.service.visit.Block;
 import foilwright.service.visit.Visit;
 import foilwright.units.Minutes;
@@ -8,14 +11,16 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** A planned visit as an entry of a calendar. */
 public final class VisitEntry {
   private VisitEntry() {}
 
   /**
-   * The first visit of a plan: its chair time as nine days in ten keep it, its stretches in words,
-   * and its free gap as a second entry that does not take the time.
+   * The first visit of a plan: its chair time as nine days in ten keep it, what is missing on file,
+   * cautions, its stretches in words, and its free gap as a second entry that does not take the
+   * time.
    *
    * @param start local time
    * @throws IllegalArgumentException when the plan has no visit
@@ -35,6 +40,17 @@ public final class VisitEntry {
             visit.foils().size(),
             visit.chair().p50().toMinutes(),
             Math.ceil(visit.chair().p90().toMinutes())));
+    plan.problems().stream()
+        .map(FoundProblem::problem)
+        .filter(p -> p.code().startsWith(SafetyAnswers.STOP_CODE))
+        .forEach(p -> lines.add(p.message()));
+    List<SafetyQuestion> missing = plan.guest().tests().missing();
+    if (!missing.isEmpty()) {
+      lines.add(
+          "MISSING on file: "
+              + missing.stream().map(SafetyQuestion::words).collect(Collectors.joining("; ")));
+    }
+    lines.addAll(Caution.IN_SHORT);
     for (Block block : visit.blocks()) {
       lines.add(
           String.format(

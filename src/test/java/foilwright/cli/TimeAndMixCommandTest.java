@@ -154,6 +154,14 @@ class TimeAndMixCommandTest {
     String text = Files.readString(folder.resolve("visit.ics"), StandardCharsets.UTF_8);
     assertTrue(text.startsWith("BEGIN:VCALENDAR\r\n"), text);
     assertTrue(text.contains("DTSTART:20260504T140000\r\n"), text);
+    String unfolded = text.replace("\r\n ", "");
+    assertTrue(unfolded.contains(Caution.BURNING.text()), unfolded);
+    assertFalse(unfolded.contains("MISSING on file"), unfolded);
+    CommandRun unknown =
+        run("plan", "v-back", "--ics", "unknown.ics", "--on", "2026-05-04", "--at", "14:00");
+    assertEquals(0, unknown.code(), unknown::err);
+    String other = Files.readString(folder.resolve("unknown.ics")).replace("\r\n ", "");
+    assertTrue(other.contains("MISSING on file: allergy alert test"), other);
     assertEquals(2, run("plan", "v-back", "--ics", "visit.ics").code());
   }
 
