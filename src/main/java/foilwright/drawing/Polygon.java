@@ -1,5 +1,6 @@
 package foilwright.drawing;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -66,6 +67,38 @@ public final class Polygon {
       }
     }
     return inside;
+  }
+
+  /**
+   * The part on one side of a straight line.
+   *
+   * @param through a point of the line
+   * @param toward square to the line, to the side that is kept; any length but 0
+   */
+  public Polygon half(Point through, Point toward) {
+    List<List<Point>> kept = new ArrayList<>();
+    for (List<Point> ring : rings) {
+      List<Point> cut = new ArrayList<>();
+      Point a = ring.get(ring.size() - 1);
+      double va = beyond(a, through, toward);
+      for (Point b : ring) {
+        double vb = beyond(b, through, toward);
+        if (va >= 0 != vb >= 0) {
+          cut.add(a.lerp(b, va / (va - vb)));
+        }
+        if (vb >= 0) {
+          cut.add(b);
+        }
+        a = b;
+        va = vb;
+      }
+      kept.add(cut);
+    }
+    return of(kept);
+  }
+
+  private static double beyond(Point p, Point through, Point toward) {
+    return (p.x() - through.x()) * toward.x() + (p.y() - through.y()) * toward.y();
   }
 
   /**

@@ -63,6 +63,9 @@ record DrawnFoil(
   private static final double CORNER_MM = 0.7;
   private static final double DOT_MM = 0.35;
 
+  /** Length of a soft end on the sheet. */
+  private static final double SOFT_MM = 2.2;
+
   DrawnFoil {
     middle = List.copyOf(middle);
     spots = List.copyOf(spots);
@@ -111,6 +114,7 @@ record DrawnFoil(
           frame.id("foil-" + number()), Role.FOIL, Layer.FOILS, title, data(), style.faint(area));
     }
     List<Part> parts = new ArrayList<>(style.parts(area, inside(frame, area)));
+    parts.addAll(softEnds(frame, area));
     core(frame, area).ifPresent(parts::add);
     return new Mark(frame.id("foil-" + number()), Role.FOIL, Layer.FOILS, title, data(), parts);
   }
@@ -137,6 +141,64 @@ record DrawnFoil(
     return core(slot, inside(frame, area))
         .filter(pen -> !along.isEmpty())
         .map(pen -> Part.Shape.drawn(along, pen));
+  }
+
+  /** The strip of a step that lies behind: grey, without number. */
+  Mark past(Frame frame, Polygon area) {
+    return Mark.plain(
+        frame.id("foil-" + number()),
+        Role.FOIL,
+        Layer.FOILS,
+        Part.Shape.of(area.curve(), SheetInk.DONE, Pen.of(SheetInk.QUIET, LineWeight.FINE)));
+  }
+
+  /**
+   * Paler ends of a foil whose product starts off the scalp, on what shows of them; nothing where
+   * the strip is too small to show it.
+   */
+  private List<Part> softEnds(Frame frame, Polygon area) {
+    double length = foil.width().toMillimetres() * frame.scale();
+    if (foil.startFromScalp().toMillimetres() <= 0 || length < 4 * SOFT_MM) {
+      return List.of();
+    }
+    List<Part> parts = new ArrayList<>();
+    for (boolean atStart : new boolean[] {true, false}) {
+      SurfaceLoops.At end = middle.get(atStart ? 0 : middle.size() - 1);
+      SurfaceLoops.At next =
+          middle.get(atStart ? Math.min(1, middle.size() - 1) : Math.max(0, middle.size() - 2));
+      Point tip = frame.at(end);
+      Point inward = frame.at(next);
+      double run = tip.distance(inward);
+      if (frame.picture().facing(end) <= 0 || run == 0) {
+        continue;
+      }
+      for (double share : new double[] {1, 0.5}) {
+        Point cut = tip.lerp(inward, share * SOFT_MM / run);
+        Polygon pale = area.half(cut, new Point(tip.x() - inward.x(), tip.y() - inward.y()));
+        if (!pale.isEmpty()) {
+          Ink ink = style.tint().towards(Ink.PAPER, share == 1 ? 0.45 : 0.8);
+          parts.add(Part.Shape.filled(pale.curve(), ink));
+        }
+      }
+    }
+    return parts;
+  }
+
+  /** A sample of a soft end. */
+  static List<Part> softSample(Box box) {
+    Ink tint = SectionStyle.of(0).tint();
+    double step = box.width() / 6;
+    List<Part> parts = new ArrayList<>();
+    parts.add(Part.Shape.of(Curve.rectangle(box), tint, Pen.of(Ink.BLACK, LineWeight.FINE)));
+    for (double x : new double[] {box.x(), box.right() - 2 * step}) {
+      Box end = new Box(x, box.y(), 2 * step, box.height());
+      parts.add(Part.Shape.filled(Curve.rectangle(end), tint.towards(Ink.PAPER, 0.45)));
+    }
+    for (double x : new double[] {box.x(), box.right() - step}) {
+      Box end = new Box(x, box.y(), step, box.height());
+      parts.add(Part.Shape.filled(Curve.rectangle(end), tint.towards(Ink.PAPER, 0.8)));
+    }
+    return parts;
   }
 
   /** The line along the foil that tells the mix: none, whole, dashed, dotted. */

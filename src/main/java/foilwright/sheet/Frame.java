@@ -20,12 +20,13 @@ import java.util.List;
  * A picture in its place on a sheet, with room for led labels at both sides and a line of words
  * below.
  *
+ * @param name begins the id of every mark; unique on its page
  * @param picture what is drawn
  * @param cell the place it has, millimetres of the sheet
  * @param scale millimetres of the sheet for a millimetre of the head
  * @param origin where the picture's origin lies on the sheet
  */
-record Frame(Picture picture, Box cell, double scale, Point origin) {
+record Frame(String name, Picture picture, Box cell, double scale, Point origin) {
   /** Width of the strip at each side of the picture in which led labels lie. */
   static final double STRIP_MM = 6;
 
@@ -37,7 +38,28 @@ record Frame(Picture picture, Box cell, double scale, Point origin) {
     Box extent = picture.extent();
     Point centre = extent.centre();
     Point middle = new Point(cell.centre().x(), cell.y() + (cell.height() - CAPTION_MM) / 2);
-    return new Frame(picture, cell, scale, middle.plus(-scale * centre.x(), -scale * centre.y()));
+    return new Frame(
+        picture.id(), picture, cell, scale, middle.plus(-scale * centre.x(), -scale * centre.y()));
+  }
+
+  /**
+   * A picture as large as a cell holds it beside strips for led labels, its words close below it.
+   *
+   * @param strip width kept free at each side, millimetres
+   */
+  static Frame fitted(Picture picture, Box cell, double strip) {
+    Box extent = picture.extent();
+    double across = (cell.width() - 2 * strip) / extent.width();
+    double up = (cell.height() - CAPTION_MM) / extent.height();
+    double scale = Math.min(across, up);
+    double height = scale * extent.height() + CAPTION_MM;
+    double y = cell.y() + (cell.height() - height) / 2;
+    return centred(picture, new Box(cell.x(), y, cell.width(), height), scale);
+  }
+
+  /** The same frame, its marks told apart from those of other frames of the page. */
+  Frame named(String prefix) {
+    return new Frame(prefix + "-" + picture.id(), picture, cell, scale, origin);
   }
 
   Point at(Point headPoint) {
@@ -83,7 +105,7 @@ record Frame(Picture picture, Box cell, double scale, Point origin) {
   }
 
   String id(String rest) {
-    return picture.id() + "-" + rest;
+    return name + "-" + rest;
   }
 
   /** Face, ears, neck, scalp, hairline, zone borders and part line, and the words below. */

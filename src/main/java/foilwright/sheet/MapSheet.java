@@ -30,7 +30,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.function.Predicate;
 
 /**
@@ -89,7 +88,13 @@ public final class MapSheet {
    */
   public List<Scene> pages(
       Placement placement, MapNotes notes, Map<Integer, Region> onOldLightener) {
-    return new Drawing(placement, notes, onOldLightener).pages();
+    return pages(DrawnPlan.of(head, placement), notes, onOldLightener);
+  }
+
+  /** The same for a placement that is ready for drawing on the same head. */
+  public List<Scene> pages(
+      DrawnPlan plan, MapNotes notes, Map<Integer, Region> onOldLightener) {
+    return new Drawing(plan, notes, onOldLightener).pages();
   }
 
   /** One drawing; its scratch space. */
@@ -97,8 +102,8 @@ public final class MapSheet {
     private final Placement placement;
     private final MapNotes notes;
     private final List<String> slots;
-    private final List<DrawnFoil> foils = new ArrayList<>();
-    private final List<SectionGround> grounds = new ArrayList<>();
+    private final List<DrawnFoil> foils;
+    private final DrawnPlan plan;
     private final List<Problem> pointed;
     private final Map<Integer, SurfaceLoops> overlaps = new TreeMap<>();
     private final Set<Integer> numbered = new HashSet<>();
@@ -106,23 +111,12 @@ public final class MapSheet {
     /** Slots of which some foil on the page is drawn wide enough to carry the line of its mix. */
     private final Set<Integer> lined = new HashSet<>();
 
-    /** What lies under the foils of a section. */
-    private record SectionGround(int place, SurfaceLoops whole, SurfaceLoops untouched) {}
-
-    Drawing(Placement placement, MapNotes notes, Map<Integer, Region> onOldLightener) {
-      this.placement = placement;
+    Drawing(DrawnPlan plan, MapNotes notes, Map<Integer, Region> onOldLightener) {
+      this.plan = plan;
+      this.placement = plan.placement();
       this.notes = notes;
-      slots = List.copyOf(new TreeSet<>(placement.foils().stream().map(PlacedFoil::mix).toList()));
-      for (PlacedFoil foil : placement.foils()) {
-        int slot = slots.indexOf(foil.mix());
-        String label = foil.number() + (slot > 0 ? foil.mix() : "");
-        foils.add(DrawnFoil.of(foil, head, label, slot));
-      }
-      for (int i = 0; i < placement.sections().size(); i++) {
-        PlacedSection section = placement.sections().get(i);
-        grounds.add(
-            new SectionGround(i, head.loops(section.region()), head.loops(section.untouched())));
-      }
+      slots = plan.slots();
+      foils = plan.foils();
       onOldLightener.forEach((number, region) -> overlaps.put(number, head.loops(region)));
       pointed =
           placement.problems().stream()
@@ -284,12 +278,12 @@ public final class MapSheet {
     }
 
     private void addGrounds(Frame frame, List<Mark> marks) {
-      for (SectionGround ground : grounds) {
+      for (DrawnPlan.Ground ground : plan.grounds()) {
         Polygon whole = frame.area(ground.whole());
         if (whole.area() < LEAST_AREA_MM2) {
           continue;
         }
-        PlacedSection section = placement.sections().get(ground.place());
+        PlacedSection section = ground.section();
         List<Part> parts = new ArrayList<>();
         parts.add(Part.Shape.filled(whole.curve(), SheetInk.BACKGROUND));
         Polygon untouched = frame.area(ground.untouched());
@@ -384,6 +378,9 @@ public final class MapSheet {
       signs.add(SheetLayout.Sign.filled(SheetInk.BACKGROUND, "background"));
       signs.add(SheetLayout.Sign.filled(SheetInk.UNTOUCHED, "section, not reached"));
       signs.add(SheetLayout.Sign.filled(SheetInk.SCALP, "not in a section"));
+      if (plan.isRooted()) {
+        signs.add(new SheetLayout.Sign(DrawnFoil::softSample, "soft end: starts off the scalp"));
+      }
       signs.add(SheetLayout.Sign.line(SheetInk.ZONE_BORDER, "zone border"));
       if (head.partLine().isPresent()) {
         signs.add(SheetLayout.Sign.line(SheetInk.PART_LINE, "part line"));

@@ -9,6 +9,10 @@ final class SheetInk {
   static final Ink QUIET = new Ink(0x5f5952);
   static final Ink SCALP = new Ink(0xf2efea);
   static final Ink UNTOUCHED = new Ink(0xdcd7cf);
+
+  /** Foils of earlier steps. */
+  static final Ink DONE = new Ink(0xc6c1b9);
+
   static final Ink BACKGROUND = new Ink(0xa9a299);
 
   /** The one accent: what a person is to look at or to measure. */

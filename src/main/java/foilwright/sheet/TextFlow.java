@@ -27,10 +27,12 @@ final class TextFlow {
   private static final double BEFORE_HEADING_MM = 2.3;
   private static final double AFTER_PARAGRAPH_MM = 0.5;
   static final double SWATCH_MM = 8.5;
+  private static final double BLANK_MM = 7.5;
 
   /** Words set on a page. */
   record Placed(int page, Mark mark) {}
 
+  private final String name;
   private final Box column;
   private final List<Placed> placed = new ArrayList<>();
   private int page;
@@ -41,6 +43,16 @@ final class TextFlow {
    * @param column the same on every page
    */
   TextFlow(Box column) {
+    this("note", column);
+  }
+
+  /**
+   * The same with a name of its own, for several columns on one page.
+   *
+   * @param name begins the id of every mark
+   */
+  TextFlow(String name, Box column) {
+    this.name = name;
     this.column = column;
     this.y = column.y();
   }
@@ -77,7 +89,7 @@ final class TextFlow {
   private void add(Role role, String title, List<Part> parts) {
     count++;
     placed.add(
-        new Placed(page, new Mark("note-" + count, role, Layer.NOTES, title, Map.of(), parts)));
+        new Placed(page, new Mark(name + "-" + count, role, Layer.NOTES, title, Map.of(), parts)));
   }
 
   void heading(String text) {
@@ -107,6 +119,44 @@ final class TextFlow {
     }
     parts.add(Part.Lettering.endingAt(value, base(column.right()), TextSize.SMALL, Ink.BLACK));
     add(Role.NOTE, "", parts);
+  }
+
+  /** A label at the left and, in the rest of the width, a text of as many lines as it takes. */
+  void entry(String label, String text, double labelWidth) {
+    List<String> lines = wrapped(text, column.width() - labelWidth);
+    makeRoom(lines.size() * LINE_MM);
+    List<Part> parts = new ArrayList<>();
+    for (int i = 0; i < lines.size(); i++) {
+      y += LINE_MM;
+      if (i == 0 && !label.isBlank()) {
+        parts.add(new Part.Lettering(label, base(column.x()), TextSize.SMALL, SheetInk.QUIET));
+      }
+      parts.add(
+          new Part.Lettering(
+              lines.get(i), base(column.x() + labelWidth), TextSize.SMALL, Ink.BLACK));
+    }
+    y += AFTER_PARAGRAPH_MM;
+    add(Role.NOTE, "", parts);
+  }
+
+  /** A label with a line to write on beside it. */
+  void blank(String label, double labelWidth) {
+    makeRoom(BLANK_MM);
+    y += BLANK_MM;
+    List<Part> parts = new ArrayList<>();
+    if (!label.isBlank()) {
+      parts.add(new Part.Lettering(label, base(column.x()), TextSize.SMALL, SheetInk.QUIET));
+    }
+    parts.add(
+        Part.Shape.drawn(
+            Curve.line(base(column.x() + labelWidth), base(column.right())),
+            Pen.of(SheetInk.QUIET, LineWeight.FINE)));
+    add(Role.NOTE, "", parts);
+  }
+
+  /** Where the next line begins. */
+  double y() {
+    return y;
   }
 
   private Point base(double x) {
