@@ -59,6 +59,7 @@ class ArchitectureTest {
           "service.schedule",
           "service.mix",
           "service.visit",
+          "service.marking",
           "look");
 
   private static final List<String> DRAWING =
@@ -103,12 +104,22 @@ class ArchitectureTest {
     allow(table, "service", "units", "problem", "anatomy", "hair", "placement");
     allow(table, "service.schedule", "service", "units", "problem");
     allow(table, "service.mix", "service", "units", "problem", "anatomy", "hair", "placement");
-    allow(table, "service.visit", without(CALCULATION, "service.visit", "look", "fall"));
+    allow(table, "service.marking", "service", "units", "anatomy", "placement");
+    allow(
+        table,
+        "service.visit",
+        without(CALCULATION, "service.visit", "service.marking", "look", "fall"));
     allow(
         table,
         "look",
         without(
-            CALCULATION, "look", "service", "service.schedule", "service.mix", "service.visit"));
+            CALCULATION,
+            "look",
+            "service",
+            "service.schedule",
+            "service.mix",
+            "service.visit",
+            "service.marking"));
     allow(table, "drawing", "geometry", "geometry.surface", "units");
     for (String writer : List.of("svg", "png", "pdf")) {
       allow(table, "drawing." + writer, "drawing", "geometry", "geometry.surface", "units");

@@ -4,6 +4,7 @@ import foilwright.document.GuestDocument;
 import foilwright.document.HouseDocument;
 import foilwright.head.HeadSettings;
 import foilwright.pattern.Pattern;
+import foilwright.service.marking.Attempt;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -43,10 +44,16 @@ public final class Check {
   }
 
   private static DocumentKind kind(Object document) {
+    if (document instanceof Attempt) {
+      return DocumentKind.ATTEMPT;
+    }
     return document instanceof GuestDocument ? DocumentKind.GUEST : DocumentKind.HOUSE;
   }
 
   private static String title(Object document) {
+    if (document instanceof Attempt attempt) {
+      return attempt.learner();
+    }
     return document instanceof GuestDocument guest
         ? guest.number()
         : ((HouseDocument) document).name();

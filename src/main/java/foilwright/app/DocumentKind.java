@@ -4,7 +4,8 @@ package foilwright.app;
 public enum DocumentKind {
   PATTERN("pattern", "patterns", "patterns"),
   GUEST("guest", "shared/guests", "guests"),
-  HOUSE("house", "shared/house", "house");
+  HOUSE("house", "shared/house", "house"),
+  ATTEMPT("attempt", "attempts", "attempts");
 
   private final String words;
   private final String folder;

@@ -6,6 +6,7 @@ import foilwright.document.HouseDocument;
 import foilwright.document.ReadResult;
 import foilwright.pattern.Pattern;
 import foilwright.problem.Problem;
+import foilwright.service.marking.Attempt;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -66,6 +67,10 @@ public final class Workspace {
 
   Found<HouseDocument> house(String named) {
     return find(DocumentKind.HOUSE, named, Documents::readHouse, Documents::readHouse);
+  }
+
+  Found<Attempt> attempt(String named) {
+    return find(DocumentKind.ATTEMPT, named, Documents::readAttempt, Documents::readAttempt);
   }
 
   /**

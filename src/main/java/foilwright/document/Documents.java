@@ -1,6 +1,7 @@
 package foilwright.document;
 
 import foilwright.pattern.Pattern;
+import foilwright.service.marking.Attempt;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -38,10 +39,19 @@ public final class Documents {
     return read(bytes, Format.HOUSE, HouseReader::read);
   }
 
+  public static ReadResult<Attempt> readAttempt(Path file) {
+    return read(file, Format.ATTEMPT, AttemptDocument::read);
+  }
+
+  public static ReadResult<Attempt> readAttempt(byte[] bytes) {
+    return read(bytes, Format.ATTEMPT, AttemptDocument::read);
+  }
+
   /**
    * Reads a document of the kind that it says it is; one that does not say is read as a pattern.
    *
-   * @return a {@link Pattern}, a {@link GuestDocument} or a {@link HouseDocument}
+   * @return a {@link Pattern}, a {@link GuestDocument}, a {@link HouseDocument} or an {@link
+   *     Attempt}
    */
   public static ReadResult<?> readAny(Path file) {
     ProblemLog problems = new ProblemLog();
@@ -53,6 +63,9 @@ public final class Documents {
 
   public static ReadResult<?> readAny(byte[] bytes) {
     Optional<String> kind = TextReader.read(bytes, new ProblemLog()).flatMap(Format::findName);
+    if (kind.equals(Optional.of(Format.ATTEMPT.name()))) {
+      return readAttempt(bytes);
+    }
     if (kind.equals(Optional.of(Format.GUEST.name()))) {
       return readGuest(bytes);
     }
@@ -62,6 +75,11 @@ public final class Documents {
   /** UTF-8 text, in the current version of the format. */
   public static byte[] write(GuestDocument guest) {
     return Json.bytes(GuestWriter.write(guest));
+  }
+
+  /** UTF-8 text, in the current version of the format. */
+  public static byte[] write(Attempt attempt) {
+    return Json.bytes(AttemptDocument.write(attempt));
   }
 
   /** UTF-8 text, in the current version of the format. */
@@ -77,7 +95,7 @@ public final class Documents {
   /**
    * The JSON Schema (2020-12) of a document: what can be said of it without knowing the trade.
    *
-   * @param document {@code pattern}, {@code guest}, {@code house} or {@code plan}
+   * @param document {@code pattern}, {@code guest}, {@code house}, {@code attempt} or {@code plan}
    */
   public static String schema(String document) {
     String name = "schema/" + document + ".json";

@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
  */
 record Format(String name, List<UnaryOperator<Node.ObjectNode>> upgrades) {
   private static final Pattern FORM = Pattern.compile("foilwright ([a-z]{1,20}) (\\d{1,4})");
-  private static final List<String> NAMES = List.of("pattern", "guest", "house");
+  private static final List<String> NAMES = List.of("pattern", "guest", "house", "attempt");
 
   /** Version 0 was a draft, in which a section said {@code startFrom} for {@code from}. */
   static final Format PATTERN = new Format("pattern", List.of(Format::patternFrom0));
@@ -25,6 +25,8 @@ record Format(String name, List<UnaryOperator<Node.ObjectNode>> upgrades) {
   static final Format GUEST = new Format("guest", List.of(UnaryOperator.identity()));
 
   static final Format HOUSE = new Format("house", List.of(UnaryOperator.identity()));
+
+  static final Format ATTEMPT = new Format("attempt", List.of(UnaryOperator.identity()));
 
   Format {
     upgrades = List.copyOf(upgrades);
@@ -81,7 +83,7 @@ record Format(String name, List<UnaryOperator<Node.ObjectNode>> upgrades) {
           "wrong-format",
           "format",
           place,
-          "this is a " + form.group(1) + " document, not a " + name,
+          "this is a document of the kind " + form.group(1) + ", not " + name,
           "choose a " + name + ", or use this one as a " + form.group(1));
       return Optional.empty();
     }

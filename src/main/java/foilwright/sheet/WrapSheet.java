@@ -44,6 +44,7 @@ public final class WrapSheet {
   private static final double SIMPLIFIED_MM = 0.05;
   private static final double LEAST_PIECE_MM2 = 3;
   private static final double WORDS_MM = 62;
+  private static final double FIGURE_MM = 42;
   private static final double WORDS_HEIGHT_MM = 75;
   private static final Pen CUT = Pen.of(Ink.BLACK, LineWeight.MEDIUM);
   private static final Pen FOLD = Pen.of(SheetInk.QUIET, LineWeight.FINE);
@@ -263,12 +264,13 @@ public final class WrapSheet {
             + " line, the cut edge on the hairline.");
     flow.paragraph("Draw the partings through, or work along the printed edges.");
     flow.heading("How true it is");
-    flow.figure("gores", Integer.toString(gores.count()));
-    flow.figure("areas within", "1 %");
-    flow.figure("joined edges agree within", "0.5 mm");
-    flow.figure(
-        "edges longer than the head by",
-        String.format(Locale.ROOT, "%.1f %%", 100 * gores.worstExcess()));
+    flow.entry("gores", Integer.toString(gores.count()), FIGURE_MM);
+    flow.entry("areas within", "1 %", FIGURE_MM);
+    flow.entry("joined edges agree within", "0.5 mm", FIGURE_MM);
+    flow.entry(
+        "edges longer by",
+        String.format(Locale.ROOT, "%.1f %%", 100 * gores.worstExcess()),
+        FIGURE_MM);
     List<Mark> marks = new ArrayList<>();
     flow.placed().stream().filter(p -> p.page() == 0).forEach(p -> marks.add(p.mark()));
     return marks;

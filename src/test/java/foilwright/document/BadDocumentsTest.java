@@ -29,6 +29,9 @@ class BadDocumentsTest {
     if (name.startsWith("guest")) {
       return Documents.readGuest(bytes);
     }
+    if (name.startsWith("attempt")) {
+      return Documents.readAttempt(bytes);
+    }
     return name.startsWith("house") ? Documents.readHouse(bytes) : Documents.readPattern(bytes);
   }
 
