@@ -247,6 +247,15 @@ record DrawnFoil(
 
   /** The number in its place. */
   Mark number(Frame frame, LabelPlacer.Placed place) {
+    return number(frame, place, style.tint());
+  }
+
+  /** The number in its place, on white. */
+  Mark plainNumber(Frame frame, LabelPlacer.Placed place) {
+    return number(frame, place, Ink.PAPER);
+  }
+
+  private Mark number(Frame frame, LabelPlacer.Placed place, Ink plate) {
     List<Part> parts = new ArrayList<>();
     Box box = place.box();
     if (!place.leader().isEmpty()) {
@@ -256,7 +265,7 @@ record DrawnFoil(
               Curve.line(from, place.leader().get(1)), Pen.of(Ink.BLACK, LineWeight.FINE)));
       parts.add(Part.Shape.filled(Curve.circle(from, DOT_MM), Ink.BLACK));
     }
-    parts.add(Part.Shape.filled(Curve.roundedRectangle(box, CORNER_MM), style.tint()));
+    parts.add(Part.Shape.filled(Curve.roundedRectangle(box, CORNER_MM), plate));
     parts.add(Part.Lettering.centred(label, box.centre(), TextSize.SMALL, Ink.BLACK));
     return new Mark(frame.id("number-" + number()), Role.NUMBER, Layer.NUMBERS, "", data(), parts);
   }

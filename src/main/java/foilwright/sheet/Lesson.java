@@ -171,7 +171,7 @@ final class Lesson {
   private Step step(int number, List<PlacedSection> sections, List<PlacedFoil> foils) {
     List<String> names = sections.stream().map(PlacedSection::name).toList();
     Polyline first = firstParting(foils);
-    OptionalDouble across = acrossFall(foils);
+    OptionalDouble across = acrossFall(foils, head, fall);
     Optional<Section> section =
         pattern.sections().stream().skip(foils.get(0).sectionIndex()).findFirst();
     Vector3 at = startPoint(first);
@@ -440,7 +440,27 @@ final class Lesson {
     return numbers.stream().map(n -> Integer.toString(n)).collect(Collectors.joining(", "));
   }
 
-  private OptionalDouble acrossFall(List<PlacedFoil> foils) {
+  /** How partings lie to the fall of the hair. */
+  enum Way {
+    ACROSS,
+    SLANTING,
+    ALONG,
+    FLAT;
+
+    static Way of(OptionalDouble acrossFallDeg) {
+      if (acrossFallDeg.isEmpty()) {
+        return FLAT;
+      }
+      double deg = acrossFallDeg.getAsDouble();
+      return deg >= CROSSES_DEG ? ACROSS : deg <= FOLLOWS_DEG ? ALONG : SLANTING;
+    }
+  }
+
+  /**
+   * Mean angle between partings and fall by area, degrees: 0 along it, 90 across; empty where the
+   * hair has no fall.
+   */
+  static OptionalDouble acrossFall(List<PlacedFoil> foils, Head head, DirectionField fall) {
     double sum = 0;
     double weight = 0;
     for (PlacedFoil foil : foils) {
@@ -465,18 +485,16 @@ final class Lesson {
   }
 
   private static String direction(OptionalDouble across) {
-    if (across.isEmpty()) {
-      return "Hair lies flat here, so the parting alone decides which way the colour runs";
-    }
-    double deg = across.getAsDouble();
-    String by = String.format(Locale.ROOT, " (%.0f deg to it)", deg);
-    if (deg >= CROSSES_DEG) {
-      return "Across the fall" + by + ", so each foil falls as a veil over the one below";
-    }
-    if (deg <= FOLLOWS_DEG) {
-      return "Along the fall" + by + ", so the colour hangs as upright ribbons side by side";
-    }
-    return "Slanting to the fall" + by + ", so the colour runs as leaning ribbons";
+    String by =
+        across.isPresent()
+            ? String.format(Locale.ROOT, " (%.0f deg to it)", across.getAsDouble())
+            : "";
+    return switch (Way.of(across)) {
+      case ACROSS -> "Across the fall" + by + ", so each foil falls as a veil over the one below";
+      case ALONG -> "Along the fall" + by + ", so the colour hangs as upright ribbons side by side";
+      case SLANTING -> "Slanting to the fall" + by + ", so the colour runs as leaning ribbons";
+      case FLAT -> "Hair lies flat here, so the parting alone decides which way the colour runs";
+    };
   }
 
   private static String depth(Optional<Section> section, List<PlacedFoil> foils) {
