@@ -48,7 +48,7 @@ public final class AngleSheet {
   private static final double STRIP_MM = 4;
   private static final int ON_A_PAGE = 3;
   private static final double LEAST_AREA_MM2 = 0.4;
-  private static final double FALL_SPACING_MM = 15;
+  private static final double FALL_SPACING_MM = 18;
   private static final double FALL_MM = 6;
   private static final double LEAST_FALL = 0.15;
   private static final double LEAST_FACING = 0.25;
@@ -56,7 +56,7 @@ public final class AngleSheet {
   private static final Pen PLANE = Pen.of(SheetInk.ACCENT, LineWeight.MEDIUM).dashed(2, 1);
   private static final Pen PARTING = Pen.of(SheetInk.ACCENT, LineWeight.STRONG);
   private static final Pen LEVEL = Pen.of(Ink.BLACK, LineWeight.MEDIUM).dashed(1.2, 0.8);
-  private static final Pen FALL = Pen.of(SheetInk.QUIET, LineWeight.MEDIUM);
+  private static final Pen FALL = Pen.of(SheetInk.QUIET, LineWeight.FINE);
 
   private final DrawnPlan plan;
   private final Pattern pattern;
@@ -125,7 +125,7 @@ public final class AngleSheet {
           layout.signs(
               List.of(
                   SheetLayout.Sign.line(PARTING, "parting"),
-                  SheetLayout.Sign.line(PLANE, "its plane, on"),
+                  SheetLayout.Sign.line(PLANE, "its plane, carried on"),
                   new SheetLayout.Sign(AngleSheet::fallSample, "fall of the hair"))));
       pages.add(
           layout.scene(

@@ -21,6 +21,7 @@ public final class FilingSheet {
   private static final double PICTURES_MM = 58;
   private static final double GUTTER_MM = 8;
   private static final double LABEL_MM = 36;
+  private static final double BETWEEN_MM = 3;
   private static final double LEAST_AREA_MM2 = 0.3;
 
   /**
@@ -81,6 +82,10 @@ public final class FilingSheet {
     double top = body.y() + PICTURES_MM;
     List<List<Mark>> pages = new ArrayList<>();
     pages.add(new ArrayList<>(pictures(new Box(body.x(), body.y(), body.width(), PICTURES_MM))));
+    double total = 0;
+    for (Block block : blocks) {
+      total += flow("probe", block, new Box(0, 0, width, 1e4)).y() + BETWEEN_MM;
+    }
     int column = 0;
     int count = 0;
     double y = top;
@@ -88,7 +93,8 @@ public final class FilingSheet {
       TextFlow probe = flow("probe", block, new Box(0, 0, width, 1e4));
       double height = probe.y();
       double bottom = body.bottom() - 2;
-      if (y + height > bottom && y > start(column, top, body)) {
+      boolean half = column == 0 && y - top + height / 2 > total / 2;
+      if ((half || y + height > bottom) && y > start(column, top, body)) {
         column++;
         y = start(column, top, body);
       }
@@ -102,7 +108,7 @@ public final class FilingSheet {
       for (TextFlow.Placed placed : flow.placed()) {
         pages.get(column / 2 + placed.page()).add(placed.mark());
       }
-      y += height + 3;
+      y += height + BETWEEN_MM;
     }
     List<Scene> scenes = new ArrayList<>();
     for (int page = 0; page < pages.size(); page++) {

@@ -138,7 +138,15 @@ public final class MarkingSheet {
   }
 
   private static String signed(double error) {
-    return String.format(Locale.ROOT, "%+.1f", error == 0 ? 0.0 : error);
+    return String.format(Locale.ROOT, "%+.1f", error == 0 ? 0.0 : error).replace('-', '\u2212');
+  }
+
+  /** A measured value to a tenth, without a needless zero. */
+  private static String tenth(double value) {
+    double tenth = Math.rint(value * 10) / 10;
+    return tenth == Math.rint(tenth)
+        ? String.format(Locale.ROOT, "%.0f", tenth)
+        : String.format(Locale.ROOT, "%.1f", tenth);
   }
 
   /** Sets lines one below another, on as many pages as it takes; scratch space of one table. */
@@ -313,7 +321,7 @@ public final class MarkingSheet {
           s ->
               parts.add(
                   Part.Lettering.centred(
-                      number(s.measured()) + (off ? "  " + signed(s.error()) : ""),
+                      tenth(s.measured()) + (off ? "  " + signed(s.error()) : ""),
                       box.centre(),
                       TextSize.SMALL,
                       Ink.BLACK)));
@@ -531,7 +539,8 @@ public final class MarkingSheet {
               Role.HEADING,
               Layer.NOTES,
               new Part.Lettering(
-                  TextFlow.fitted(trend.words(), TextSize.SMALL, row.width()),
+                  TextFlow.fitted(
+                      trend.words().replace(" -", " \u2212"), TextSize.SMALL, row.width()),
                   new Point(row.x(), row.y() + 5),
                   TextSize.SMALL,
                   Ink.BLACK)));

@@ -32,7 +32,7 @@ public final class PracticeSheet {
   private static final double LABEL_MM = 20;
   private static final double LABEL_GAP_MM = 0.3;
   private static final int BLANK_SECTIONS = 3;
-  private static final Pen PARTING = Pen.of(Ink.BLACK, LineWeight.STRONG);
+  private static final Pen PARTING = Pen.of(Ink.BLACK, LineWeight.MEDIUM);
 
   private final DrawnPlan plan;
   private final SheetLayout layout;
