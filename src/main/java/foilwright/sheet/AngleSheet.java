@@ -145,7 +145,7 @@ public final class AngleSheet {
     draw(frame, section, marks);
     double x = row.x() + PICTURE_MM + 3;
     Box column = new Box(x, row.y() + 1, row.right() - x, row.height() - 2);
-    TextFlow flow = new TextFlow(name + "-note", column, column.bottom());
+    TextFlow flow = new TextFlow(name + "-note", column);
     flow.heading(TextFlow.fitted(section.name(), TextSize.HEADING, column.width()));
     Optional<Section> planned = pattern.sections().stream().skip(section.index()).findFirst();
     OptionalDouble across = Lesson.acrossFall(section.foils(), plan.head().head(), fall);

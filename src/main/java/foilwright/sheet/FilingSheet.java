@@ -128,7 +128,7 @@ public final class FilingSheet {
   }
 
   private static TextFlow flow(String name, Block block, Box column) {
-    TextFlow flow = new TextFlow(name, column, column.bottom());
+    TextFlow flow = new TextFlow(name, column);
     flow.heading(TextFlow.fitted(block.heading(), TextSize.HEADING, column.width()));
     for (Row row : block.rows()) {
       if (row.value().isBlank()) {

@@ -92,8 +92,7 @@ public final class MapSheet {
   }
 
   /** The same for a placement that is ready for drawing on the same head. */
-  public List<Scene> pages(
-      DrawnPlan plan, MapNotes notes, Map<Integer, Region> onOldLightener) {
+  public List<Scene> pages(DrawnPlan plan, MapNotes notes, Map<Integer, Region> onOldLightener) {
     return new Drawing(plan, notes, onOldLightener).pages();
   }
 

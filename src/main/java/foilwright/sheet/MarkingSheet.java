@@ -196,8 +196,7 @@ public final class MarkingSheet {
     }
 
     private void opening() {
-      TextFlow flow =
-          new TextFlow("opening", new Box(body.x(), y, body.width(), 60), body.bottom());
+      TextFlow flow = new TextFlow("opening", new Box(body.x(), y, body.width(), 60));
       List<String> passes = new ArrayList<>();
       for (Criterion criterion : Marking.criteriaAtAFoil()) {
         passes.add(

@@ -158,7 +158,7 @@ public final class StepSheet {
   private static TextFlow words(Lesson.Step step, Box row) {
     double x = row.x() + PICTURES_MM + 3;
     Box column = new Box(x, row.y() + 1, row.right() - x, row.height() - 2);
-    TextFlow flow = new TextFlow("step-" + step.number() + "-note", column, column.bottom());
+    TextFlow flow = new TextFlow("step-" + step.number() + "-note", column);
     flow.heading(
         TextFlow.fitted(step.number() + "  " + step.name(), TextSize.HEADING, column.width()));
     List<PlacedFoil> foils = step.foils();

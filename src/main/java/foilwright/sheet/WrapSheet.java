@@ -249,7 +249,7 @@ public final class WrapSheet {
   }
 
   private List<Mark> words(int pages) {
-    TextFlow flow = new TextFlow(words, words.bottom());
+    TextFlow flow = new TextFlow(words);
     flow.heading("How to make it");
     flow.paragraph(
         "Print all " + pages + " pages at full size: the box at the foot must measure 50 mm.");
