@@ -121,7 +121,8 @@ public final class Planning {
             person.get().wish());
     noteAssumptions(planned);
     PlannedHouse with =
-        new PlannedHouse(room.name(), pace.get(), room.foils().get(0), room.productsBySlot());
+        new PlannedHouse(
+            room.name(), pace.get(), room.foils().get(0), room.productsBySlot(), room.tolerances());
     return Optional.of(
         lay(pattern.value().get(), planned, with, room, head.get(), person.get().history()));
   }

@@ -157,7 +157,7 @@ public final class Sheets {
     return files;
   }
 
-  private static MapNotes notes(Plan plan) {
+  static MapNotes notes(Plan plan) {
     return new MapNotes(
         plan.pattern().title(),
         plan.guest().number().orElse("no guest named")
@@ -209,7 +209,7 @@ public final class Sheets {
   }
 
   /** Parts of new foils that lie over old ones whose hair still carries lightener. */
-  private static Map<Integer, Region> onOldLightener(Plan plan) {
+  static Map<Integer, Region> onOldLightener(Plan plan) {
     Map<Integer, Region> parts = new TreeMap<>();
     for (Regrowth.Overlap overlap :
         plan.regrowth().map(r -> r.overlaps().overlaps()).orElse(List.of())) {
@@ -241,7 +241,7 @@ public final class Sheets {
             Locale.ROOT, ", %.0f g, %d %s", grams, bowls, bowls == 1 ? "bowl" : "bowls");
   }
 
-  private static String range(TimeEstimate time) {
+  static String range(TimeEstimate time) {
     return range(new TimeRange(time.p50(), time.p90()));
   }
 

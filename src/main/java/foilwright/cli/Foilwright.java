@@ -83,6 +83,8 @@ public final class Foilwright {
             new PlanCommand(),
             new TimeCommand(),
             new MixCommand(),
+            new DrawCommand(),
+            new MarkCommand(),
             new HeadCommand(),
             new CheckCommand(),
             new PatternsCommand(),

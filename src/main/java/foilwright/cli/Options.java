@@ -3,7 +3,9 @@ package foilwright.cli;
 import foilwright.anatomy.PartSide;
 import foilwright.app.OutputFolder;
 import foilwright.app.PatternFiles;
+import foilwright.app.PaperSize;
 import foilwright.app.SheetFile;
+import foilwright.app.SheetFormat;
 import foilwright.head.Tape;
 import foilwright.pattern.Pattern;
 import foilwright.units.Length;
@@ -32,6 +34,59 @@ final class Options {
 
   static OptionSpec flag(String name, String help) {
     return OptionSpec.builder(name).arity("0").type(boolean.class).description(help).build();
+  }
+
+  /** An option that may be given again and again. */
+  static OptionSpec texts(String name, String label, String help) {
+    return OptionSpec.builder(name)
+        .paramLabel(label)
+        .arity("1")
+        .type(List.class)
+        .auxiliaryTypes(String.class)
+        .description(help)
+        .build();
+  }
+
+  static List<String> all(ParseResult options, String name) {
+    return options.matchedOptionValue(name, List.of());
+  }
+
+  static OptionSpec paper() {
+    return text("--paper", "SIZE", "The paper: a4 or letter; else a4.");
+  }
+
+  static Optional<PaperSize> findPaper(ParseResult options) {
+    return find(options, "--paper")
+        .map(
+            word ->
+                PaperSize.find(word)
+                    .orElseThrow(
+                        () ->
+                            new UsageException(
+                                "\""
+                                    + word
+                                    + "\" is not a paper; write --paper a4 or --paper letter")));
+  }
+
+  static OptionSpec format() {
+    return text("--format", "FORMAT", "The kind of file: svg, png or pdf; else svg.");
+  }
+
+  static Optional<SheetFormat> findFormat(ParseResult options) {
+    return find(options, "--format")
+        .map(
+            word ->
+                SheetFormat.find(word)
+                    .orElseThrow(
+                        () ->
+                            new UsageException(
+                                "\""
+                                    + word
+                                    + "\" is not a format; write --format svg, png or pdf")));
+  }
+
+  static OptionSpec grey() {
+    return flag("--grey", "Draw without colour.");
   }
 
   static OptionSpec part() {

@@ -53,7 +53,20 @@ final class PlanOptions {
     return aims;
   }
 
+  /** What is planned, and what is written of it. */
   static void add(CommandSpec spec) {
+    addPlan(spec);
+    spec.addOption(
+        Options.text("--ics", "FILE", "Write the visit as a calendar file too; needs --at."));
+    spec.addOption(Options.out());
+    spec.addOption(Options.flag("--png", "Draw the sheet as a picture (PNG) too."));
+    spec.addOption(Options.inches());
+    spec.addOption(Options.flag("--json", "Print the whole plan as JSON."));
+    spec.addOption(Options.flag("--csv", "Print a table with a row for each foil."));
+  }
+
+  /** What is planned: pattern, guest, house, and how the foils are worked. */
+  static void addPlan(CommandSpec spec) {
     spec.addPositional(
         PositionalParamSpec.builder()
             .index("0")
@@ -94,13 +107,6 @@ final class PlanOptions {
     spec.addOption(Options.text("--at-most", "N", "Give up foils until no more than N are left."));
     spec.addOption(
         Options.text("--at", "TIME", "Hour of the visit, such as 09:30, for clock times."));
-    spec.addOption(
-        Options.text("--ics", "FILE", "Write the visit as a calendar file too; needs --at."));
-    spec.addOption(Options.out());
-    spec.addOption(Options.flag("--png", "Draw the sheet as a picture (PNG) too."));
-    spec.addOption(Options.inches());
-    spec.addOption(Options.flag("--json", "Print the whole plan as JSON."));
-    spec.addOption(Options.flag("--csv", "Print a table with a row for each foil."));
   }
 
   static PlanRequest request(ParseResult options, Terminal terminal) {

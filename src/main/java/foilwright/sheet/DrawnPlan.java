@@ -66,11 +66,13 @@ public final class DrawnPlan {
     return new DrawnPlan(head, placement);
   }
 
-  DrawnHead head() {
+  /** The head it lies on. */
+  public DrawnHead head() {
     return head;
   }
 
-  Placement placement() {
+  /** What is drawn. */
+  public Placement placement() {
     return placement;
   }
 

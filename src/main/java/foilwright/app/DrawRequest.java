@@ -1,0 +1,46 @@
+package foilwright.app;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * What to draw of a plan, and how.
+ *
+ * @param sheets at least one, in the order wanted
+ * @param book one PDF with page numbers instead of a file for each sheet
+ * @param inches lengths in inches too
+ * @param leftHanded the order and side of a left-handed person
+ * @param grey without colour
+ */
+public record DrawRequest(
+    List<SheetKind> sheets,
+    boolean book,
+    PaperSize paper,
+    SheetFormat format,
+    boolean inches,
+    boolean leftHanded,
+    boolean grey) {
+  public DrawRequest {
+    sheets = List.copyOf(sheets);
+    Objects.requireNonNull(paper);
+    Objects.requireNonNull(format);
+    if (sheets.isEmpty()) {
+      throw new IllegalArgumentException("name at least one sheet");
+    }
+    if (book && format != SheetFormat.PDF) {
+      throw new IllegalArgumentException("a book is a PDF, not " + format.words());
+    }
+  }
+
+  /** One kind of sheet as SVG on A4. */
+  public static DrawRequest of(SheetKind sheet) {
+    return new DrawRequest(
+        List.of(sheet), false, PaperSize.A4, SheetFormat.SVG, false, false, false);
+  }
+
+  /** Every sheet as one PDF. */
+  public static DrawRequest wholeBook(PaperSize paper) {
+    return new DrawRequest(
+        List.of(SheetKind.values()), true, paper, SheetFormat.PDF, false, false, false);
+  }
+}

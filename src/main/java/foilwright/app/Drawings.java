@@ -1,0 +1,180 @@
+package foilwright.app;
+
+import foilwright.drawing.Scene;
+import foilwright.drawing.pdf.PdfWriter;
+import foilwright.drawing.png.PngWriter;
+import foilwright.drawing.svg.SvgLetters;
+import foilwright.drawing.svg.SvgWriter;
+import foilwright.fall.NaturalFall;
+import foilwright.geometry.surface.DirectionField;
+import foilwright.service.AppointmentEstimate;
+import foilwright.service.Caution;
+import foilwright.service.SafetyQuestion;
+import foilwright.sheet.AngleSheet;
+import foilwright.sheet.Book;
+import foilwright.sheet.DrawnHead;
+import foilwright.sheet.DrawnPlan;
+import foilwright.sheet.FilingSheet;
+import foilwright.sheet.MapNotes;
+import foilwright.sheet.MapSheet;
+import foilwright.sheet.MarkingSheet;
+import foilwright.sheet.Paper;
+import foilwright.sheet.PracticeSheet;
+import foilwright.sheet.StepSheet;
+import foilwright.sheet.Wording;
+import foilwright.sheet.WrapSheet;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Draws any sheets of a plan and makes files of them. */
+public final class Drawings {
+  /** 150 pixels to the inch. */
+  static final double PIXELS_PER_MM = 150 / 25.4;
+
+  private final Plan plan;
+  private final DrawRequest request;
+  private final DrawnPlan drawn;
+  private final DirectionField fall;
+  private final MapNotes notes;
+
+  private Drawings(Plan plan, DrawRequest request) {
+    this.plan = plan;
+    this.request = request;
+    this.drawn = DrawnPlan.of(DrawnHead.of(plan.head()), plan.placement());
+    this.fall = NaturalFall.over(plan.head());
+    this.notes = Sheets.notes(plan);
+  }
+
+  /** The files of a request: one or more for each sheet, or one book. */
+  public static List<SheetFile> draw(Plan plan, DrawRequest request) {
+    Drawings drawings = new Drawings(plan, request);
+    String title = plan.pattern().title();
+    List<Scene> all = new ArrayList<>();
+    List<SheetFile> files = new ArrayList<>();
+    for (SheetKind kind : request.sheets()) {
+      List<Scene> pages = drawings.pages(kind);
+      if (request.book()) {
+        all.addAll(pages);
+      } else {
+        files.addAll(
+            files(
+                plan.name() + "-" + kind.words(), title, pages, request.format(), request.grey()));
+      }
+    }
+    return request.book()
+        ? files(plan.name() + "-book", title, Book.numbered(all), request.format(), request.grey())
+        : List.copyOf(files);
+  }
+
+  /** The pages of one sheet. */
+  static List<SheetFile> files(
+      String name, String title, List<Scene> pages, SheetFormat format, boolean grey) {
+    List<Scene> inked = grey ? pages.stream().map(Scene::inGrey).toList() : pages;
+    if (inked.isEmpty()) {
+      return List.of();
+    }
+    if (format == SheetFormat.PDF) {
+      return List.of(new SheetFile(name + ".pdf", PdfWriter.write(title, inked)));
+    }
+    List<SheetFile> files = new ArrayList<>();
+    for (int i = 0; i < inked.size(); i++) {
+      String file = (i == 0 ? name : name + "-" + (i + 1)) + "." + format.words();
+      byte[] bytes =
+          format == SheetFormat.PNG
+              ? PngWriter.write(inked.get(i), PIXELS_PER_MM)
+              : SvgWriter.write(inked.get(i), SvgLetters.EMBEDDED).getBytes(StandardCharsets.UTF_8);
+      files.add(new SheetFile(file, bytes));
+    }
+    return List.copyOf(files);
+  }
+
+  private List<Scene> pages(SheetKind kind) {
+    Paper paper = request.paper().paper();
+    String title = plan.pattern().title();
+    String whom = notes.subtitle();
+    Wording wording = new Wording(request.inches(), request.leftHanded());
+    return switch (kind) {
+      case MAP -> MapSheet.on(drawn.head(), paper).pages(drawn, notes, Sheets.onOldLightener(plan));
+      case STEPS -> StepSheet.build(drawn, plan.pattern(), fall, whom, wording, paper);
+      case ANGLES -> AngleSheet.build(drawn, plan.pattern(), fall, whom, paper);
+      case BLANK -> List.of(PracticeSheet.blank(drawn, title, whom, paper));
+      case ANSWER -> PracticeSheet.answer(drawn, plan.pattern(), whom, paper);
+      case MARKING -> MarkingSheet.blank(drawn, plan.house().tolerances(), title, whom, paper);
+      case WRAP -> WrapSheet.build(drawn, title, whom, paper);
+      case CLIENT -> FilingSheet.client(drawn, title, whom, clientBlocks(), paper);
+      case RECORD -> FilingSheet.record(drawn, title, whom, recordBlocks(), paper);
+    };
+  }
+
+  private List<FilingSheet.Row> rows(List<MapNotes.Total> totals) {
+    return totals.stream().map(t -> new FilingSheet.Row(t.label(), t.value())).toList();
+  }
+
+  private List<FilingSheet.Block> clientBlocks() {
+    List<FilingSheet.Row> visit = new ArrayList<>();
+    plan.visit()
+        .map(AppointmentEstimate::total)
+        .ifPresent(time -> visit.add(new FilingSheet.Row("time, a range", Sheets.range(time))));
+    visit.add(new FilingSheet.Row("foils", Integer.toString(plan.totals().foils())));
+    visit.add(new FilingSheet.Row("lightened", plan.totals().lightenedShare() + " of all hair"));
+    visit.add(new FilingSheet.Row("price", ""));
+    List<FilingSheet.Row> tests =
+        List.of(
+            new FilingSheet.Row("allergy alert test on", ""),
+            new FilingSheet.Row("looked at after 48 h", ""));
+    return List.of(
+        new FilingSheet.Block("The visit", visit, List.of()),
+        new FilingSheet.Block(
+            "Before the visit",
+            tests,
+            List.of(
+                "Say so if your scalp is sore or broken, or if colour, lightener or black henna"
+                    + " ever gave you a reaction.",
+                "During the visit say at once if anything burns.")),
+        new FilingSheet.Block(
+            "Afterwards",
+            List.of(new FilingSheet.Row("next visit", ""), new FilingSheet.Row("care", "")),
+            List.of()));
+  }
+
+  private List<FilingSheet.Block> recordBlocks() {
+    List<FilingSheet.Row> mix = new ArrayList<>();
+    plan.house()
+        .products()
+        .forEach(
+            (slot, product) -> {
+              if (plan.placement().foils().stream().anyMatch(f -> f.mix().equals(slot))) {
+                mix.add(new FilingSheet.Row("mix " + slot, product.name()));
+                mix.add(new FilingSheet.Row("weighed", ""));
+                mix.add(new FilingSheet.Row("left over", ""));
+              }
+            });
+    List<FilingSheet.Row> minutes =
+        List.of(
+            new FilingSheet.Row("placing, planned", Sheets.range(plan.placingTime())),
+            new FilingSheet.Row("first foil in at", ""),
+            new FilingSheet.Row("last foil in at", ""),
+            new FilingSheet.Row("last foil out at", ""));
+    List<String> missing =
+        plan.guest().tests().missing().stream()
+            .map(SafetyQuestion::words)
+            .map(words -> "Missing on file: " + words + ".")
+            .toList();
+    List<String> safety = new ArrayList<>(missing);
+    safety.addAll(Caution.IN_SHORT);
+    return List.of(
+        new FilingSheet.Block("Planned", rows(notes.totals()), List.of()),
+        new FilingSheet.Block("Mix", mix, List.of()),
+        new FilingSheet.Block("Minutes", minutes, List.of()),
+        new FilingSheet.Block(
+            "Done otherwise than planned",
+            List.of(new FilingSheet.Row("", ""), new FilingSheet.Row("", "")),
+            List.of()),
+        new FilingSheet.Block("Tests and cautions", List.of(), safety),
+        new FilingSheet.Block(
+            "Next visit",
+            List.of(new FilingSheet.Row("date", ""), new FilingSheet.Row("what", "")),
+            List.of()));
+  }
+}
