@@ -9,6 +9,7 @@ import foilwright.app.Planning;
 import foilwright.app.SheetFormat;
 import foilwright.app.SheetKind;
 import foilwright.app.Workspace;
+import foilwright.problem.Severity;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -51,7 +52,9 @@ final class DrawCommand implements Command {
     try (Progress progress = Progress.start(terminal.err())) {
       PlanOutcome outcome =
           Planning.plan(Workspace.in(terminal.folder()), PlanOptions.request(options, terminal), progress);
-      Problems.print(outcome.problems(), terminal.err());
+      Problems.print(
+          outcome.problems().stream().filter(p -> p.problem().severity() != Severity.NOTE).toList(),
+          terminal.err());
       if (outcome.plan().isEmpty()) {
         return outcome.unreachable() ? Exit.FAILURE : Exit.PROBLEMS;
       }

@@ -378,7 +378,7 @@ public final class MapSheet {
       signs.add(SheetLayout.Sign.filled(SheetInk.UNTOUCHED, "section, not reached"));
       signs.add(SheetLayout.Sign.filled(SheetInk.SCALP, "not in a section"));
       if (plan.isRooted()) {
-        signs.add(new SheetLayout.Sign(DrawnFoil::softSample, "soft end: starts off the scalp"));
+        signs.add(new SheetLayout.Sign(DrawnFoil::softSample, "soft end: off the scalp"));
       }
       signs.add(SheetLayout.Sign.line(SheetInk.ZONE_BORDER, "zone border"));
       if (head.partLine().isPresent()) {

@@ -40,6 +40,7 @@ public final class MarkingSheet {
   private static final double LINE_MM = 6.2;
   private static final double FOILS_MM = 30;
   private static final double PLANNED_MM = 15;
+  private static final double OFF_LABEL_MM = 17;
   private static final double LEAST_AREA_MM2 = 0.4;
   private static final double LABEL_GAP_MM = 0.3;
   private static final Pen FINE = Pen.of(SheetInk.QUIET, LineWeight.FINE);
@@ -74,7 +75,7 @@ public final class MarkingSheet {
     String who = marked.attempt().learner();
     List<Scene> pages =
         new ArrayList<>(sheet.table("scored", title + ": scored", who, Optional.of(marked)));
-    pages.add(sheet.head(title, who, marked));
+    pages.addAll(sheet.head(title, who, marked));
     return List.copyOf(pages);
   }
 
@@ -360,88 +361,84 @@ public final class MarkingSheet {
     }
   }
 
-  /**
-   * Foils that were measured on the head: those that pass plain, those that are off standing out.
-   */
-  private Scene head(String title, String who, MarkedAttempt marked) {
+  /** Foils that were measured on the head: those that pass plain, those that are off stand out. */
+  private List<Scene> head(String title, String who, MarkedAttempt marked) {
     SheetLayout layout = new SheetLayout(paper);
     Map<Integer, List<Score>> byFoil = new TreeMap<>();
     marked
         .scores()
         .forEach(
             s -> s.foil().ifPresent(n -> byFoil.computeIfAbsent(n, k -> new ArrayList<>()).add(s)));
-    List<Mark> marks = new ArrayList<>(layout.titles(title + ": where it is off", who));
-    for (Frame frame : layout.frames(plan.head())) {
-      marks.addAll(frame.ground(plan.head()));
-      Map<String, DrawnFoil> byLabel = new HashMap<>();
-      List<LabelPlacer.Wish> wishes = new ArrayList<>();
-      Polygon scalp = frame.area(plan.head().scalp());
-      for (DrawnFoil foil : plan.foils()) {
-        Polygon area = frame.area(foil.border());
-        if (area.area() < LEAST_AREA_MM2) {
-          continue;
-        }
-        List<Score> scores = byFoil.getOrDefault(foil.number(), List.of());
-        boolean off = scores.stream().anyMatch(s -> !s.isWithin());
-        marks.add(strip(frame, foil, area, scores, off));
-        if (off) {
-          byLabel.put(foil.label(), foil);
-          wishes.add(foil.wish(frame, area, scalp, true));
-        }
-      }
-      LabelPlacer.place(wishes, frame.strips(), List.of(), LABEL_GAP_MM)
-          .placed()
-          .forEach(p -> marks.add(byLabel.get(p.name()).plainNumber(frame, p)));
-    }
     TextFlow flow = layout.words();
     flow.heading(marked.within() + " of " + marked.scores().size() + " pass");
-    byFoil.forEach(
-        (foil, scores) ->
-            scores.stream()
-                .filter(s -> !s.isWithin())
-                .forEach(
-                    s ->
-                        flow.entry(
-                            "foil " + foil,
-                            s.criterion().words()
-                                + " "
-                                + signed(s.error())
-                                + " "
-                                + s.criterion().unit(),
-                            17)));
-    if (byFoil.values().stream().flatMap(List::stream).allMatch(Score::isWithin)) {
+    List<Score> off =
+        byFoil.values().stream().flatMap(List::stream).filter(s -> !s.isWithin()).toList();
+    for (Score s : off) {
+      String error = signed(s.error()) + " " + s.criterion().unit();
+      flow.entry(
+          "foil " + s.foil().orElseThrow(), s.criterion().words() + " " + error, OFF_LABEL_MM);
+    }
+    if (off.isEmpty()) {
       flow.paragraph("Nothing measured at a foil is off.");
     }
-    flow.placed().stream().filter(p -> p.page() == 0).forEach(p -> marks.add(p.mark()));
-    if (flow.pages() > 1) {
-      marks.add(
-          Mark.plain(
-              "more",
-              Role.NOTE,
-              Layer.NOTES,
-              new Part.Lettering(
-                  "the rest stands in the table",
-                  new Point(layout.pictures().right() + 5, layout.paper().heightMm() - 18.6),
-                  TextSize.SMALL,
-                  SheetInk.QUIET)));
+    List<Scene> pages = new ArrayList<>();
+    for (int page = 0; page < flow.pages(); page++) {
+      int here = page;
+      List<Mark> marks =
+          new ArrayList<>(
+              layout.titles(
+                  title + ": where it is off", who + (page > 0 ? ", page " + (page + 1) : "")));
+      List<Frame> frames =
+          page == 0 ? layout.frames(plan.head()) : List.of(layout.large(plan.head().flat()));
+      List<Box> taken = new ArrayList<>();
+      frames.forEach(frame -> draw(frame, byFoil, taken, marks));
+      flow.placed().stream().filter(p -> p.page() == here).forEach(p -> marks.add(p.mark()));
+      marks.add(layout.scaleBox());
+      marks.addAll(
+          layout.signs(
+              List.of(
+                  new SheetLayout.Sign(MarkingSheet::offSample, "off"),
+                  SheetLayout.Sign.filled(SheetInk.BACKGROUND, "passes"),
+                  SheetLayout.Sign.filled(SheetInk.UNTOUCHED, "not measured")),
+              SheetLayout.unrolledNote(plan.head())));
+      pages.add(
+          layout.scene(
+              "where-off" + (page == 0 ? "" : "-" + (page + 1)),
+              "Where it is off: " + title,
+              "The measured foils on the head: "
+                  + marked.within()
+                  + " of "
+                  + marked.scores().size()
+                  + " values pass.",
+              marks));
     }
-    marks.add(layout.scaleBox());
-    marks.addAll(
-        layout.signs(
-            List.of(
-                new SheetLayout.Sign(MarkingSheet::offSample, "off"),
-                SheetLayout.Sign.filled(SheetInk.BACKGROUND, "passes"),
-                SheetLayout.Sign.filled(SheetInk.UNTOUCHED, "not measured")),
-            SheetLayout.unrolledNote(plan.head())));
-    return layout.scene(
-        "where-off",
-        "Where it is off: " + title,
-        "The measured foils on the head: "
-            + marked.within()
-            + " of "
-            + marked.scores().size()
-            + " values pass.",
-        marks);
+    return List.copyOf(pages);
+  }
+
+  private void draw(
+      Frame frame, Map<Integer, List<Score>> byFoil, List<Box> taken, List<Mark> marks) {
+    marks.addAll(frame.ground(plan.head()));
+    Map<String, DrawnFoil> byLabel = new HashMap<>();
+    List<LabelPlacer.Wish> wishes = new ArrayList<>();
+    Polygon scalp = frame.area(plan.head().scalp());
+    for (DrawnFoil foil : plan.foils()) {
+      Polygon area = frame.area(foil.border());
+      if (area.area() < LEAST_AREA_MM2) {
+        continue;
+      }
+      List<Score> scores = byFoil.getOrDefault(foil.number(), List.of());
+      boolean off = scores.stream().anyMatch(s -> !s.isWithin());
+      marks.add(strip(frame, foil, area, scores, off));
+      if (off) {
+        byLabel.put(foil.label(), foil);
+        wishes.add(foil.wish(frame, area, scalp, true));
+      }
+    }
+    for (LabelPlacer.Placed placed :
+        LabelPlacer.place(wishes, frame.strips(), taken, LABEL_GAP_MM).placed()) {
+      taken.add(placed.box());
+      marks.add(byLabel.get(placed.name()).plainNumber(frame, placed));
+    }
   }
 
   private static List<Part> offSample(Box box) {

@@ -1,5 +1,6 @@
 package foilwright.sheet;
 
+import foilwright.drawing.Box;
 import foilwright.drawing.Curve;
 import foilwright.drawing.Ink;
 import foilwright.drawing.LabelPlacer;
@@ -109,12 +110,13 @@ public final class PracticeSheet {
       String words = subtitle + (page > 0 ? ", page " + (page + 1) : "");
       marks.addAll(layout.titles(pattern.title() + ": answer", words));
       if (page == 0) {
+        List<Box> taken = new ArrayList<>();
         for (Frame frame : layout.frames(plan.head())) {
-          marks.addAll(draw(frame));
+          marks.addAll(draw(frame, taken));
         }
         marks.add(layout.scaleBox());
       } else {
-        marks.addAll(draw(layout.large(plan.head().flat())));
+        marks.addAll(draw(layout.large(plan.head().flat()), new ArrayList<>()));
       }
       marks.addAll(
           signs(
@@ -140,7 +142,7 @@ public final class PracticeSheet {
         .orElse("");
   }
 
-  private List<Mark> draw(Frame frame) {
+  private List<Mark> draw(Frame frame, List<Box> taken) {
     List<Mark> marks = new ArrayList<>(frame.ground(plan.head()));
     for (DrawnPlan.Ground ground : plan.grounds()) {
       Polygon whole = frame.area(ground.whole());
@@ -187,7 +189,8 @@ public final class PracticeSheet {
       }
     }
     for (LabelPlacer.Placed placed :
-        LabelPlacer.place(wishes, frame.strips(), List.of(), LABEL_GAP_MM).placed()) {
+        LabelPlacer.place(wishes, frame.strips(), taken, LABEL_GAP_MM).placed()) {
+      taken.add(placed.box());
       marks.add(byLabel.get(placed.name()).plainNumber(frame, placed));
     }
     return marks;

@@ -88,7 +88,9 @@ final class SheetLayout {
     }
   }
 
-  /** A line of signs below the pictures, and a note below it. */
+  /**
+   * Signs below the pictures, and a note; what the first line cannot hold stands after the note.
+   */
   List<Mark> signs(List<Sign> signs, String note) {
     List<Mark> marks = new ArrayList<>();
     Typeface face = Typeface.shipped();
@@ -97,6 +99,11 @@ final class SheetLayout {
     double height = face.capHeight(TextSize.SMALL);
     for (int i = 0; i < signs.size(); i++) {
       Sign sign = signs.get(i);
+      double end = x + TextFlow.SWATCH_MM + 1.6 + face.width(sign.text(), TextSize.SMALL);
+      if (end > pictures().right() && base < paper.heightMm() - MARGIN_MM) {
+        base = paper.heightMm() - MARGIN_MM;
+        x = MARGIN_MM + face.width(note, TextSize.SMALL) + SIGN_GAP_MM;
+      }
       Box box = new Box(x, base - height - 0.2, TextFlow.SWATCH_MM, height + 0.4);
       List<Part> parts = new ArrayList<>(sign.sample().apply(box));
       Point start = new Point(box.right() + 1.6, base);

@@ -44,6 +44,7 @@ public final class WrapSheet {
   private static final double SIMPLIFIED_MM = 0.05;
   private static final double LEAST_PIECE_MM2 = 3;
   private static final double WORDS_MM = 62;
+  private static final int SPOTS = 10;
   private static final double FIGURE_MM = 42;
   private static final double WORDS_HEIGHT_MM = 75;
   private static final Pen CUT = Pen.of(Ink.BLACK, LineWeight.MEDIUM);
@@ -491,7 +492,7 @@ public final class WrapSheet {
                 Integer.toString(foil.number()),
                 width,
                 height,
-                spots(piece, border, width),
+                spots(sheet, foil, piece, border, width),
                 false));
       }
     }
@@ -523,25 +524,31 @@ public final class WrapSheet {
         && foil.region().least(gores.besideEdge(gore + 1)) < 0;
   }
 
-  /** Points of a piece far from the gore's border first, along a level line through its middle. */
-  private static List<Point> spots(Polygon piece, Polygon border, double width) {
+  /**
+   * Points along the middle of what a gore holds of a foil, those first at which the number stays
+   * on the gore, and of these the ones nearest the middle of the piece.
+   */
+  private List<Point> spots(
+      Sheet sheet, DrawnFoil foil, Polygon piece, Polygon border, double width) {
+    int gore = sheet.flat().gore();
     Box box = piece.curve().bounds();
     List<Point> spots = new ArrayList<>();
-    for (double u : new double[] {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8}) {
-      for (double v : new double[] {0.5, 0.35, 0.65, 0.2, 0.8}) {
-        Point p = new Point(box.x() + u * box.width(), box.y() + v * box.height());
-        boolean within =
-            piece.contains(p)
-                && border.contains(p.plus(-width / 2 - 0.3, 0))
-                && border.contains(p.plus(width / 2 + 0.3, 0));
-        if (within) {
-          spots.add(p);
-        }
+    foil.spots().forEach(at -> spots.add(sheet.at(gores.place(gore, at.point()))));
+    for (int i = 1; i < SPOTS; i++) {
+      for (int j = 1; j < SPOTS; j++) {
+        spots.add(new Point(box.x() + box.width() * i / SPOTS, box.y() + box.height() * j / SPOTS));
       }
     }
     Point middle = box.centre();
-    spots.sort(Comparator.comparingDouble(p -> p.distance(middle)));
-    return spots;
+    double half = width / 2 + 0.3;
+    return spots.stream()
+        .filter(piece::contains)
+        .sorted(
+            Comparator.comparing(
+                    (Point p) ->
+                        !border.contains(p.plus(-half, 0)) || !border.contains(p.plus(half, 0)))
+                .thenComparingDouble(p -> p.distance(middle)))
+        .toList();
   }
 
   /** The number of the gore, in the highest place that is wide enough. */
