@@ -1,10 +1,10 @@
 package foilwright.drawing;
 
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
 import java.util.regex.Pattern;
 
 /**
@@ -13,7 +13,8 @@ import java.util.regex.Pattern;
  * @param id unique in its scene and the same whenever the same plan is drawn: lower case letters,
  *     figures and hyphens
  * @param title what a screen reader says; empty for a mark that only decorates
- * @param data facts that a page can look up, by name
+ * @param data facts that a page can look up, by name; kept in the order of the names, so that files
+ *     are the same whatever map they came in
  * @param parts drawn in this order
  */
 public record Mark(
@@ -26,7 +27,7 @@ public record Mark(
     Objects.requireNonNull(title);
     requireName(id);
     data.keySet().forEach(Mark::requireName);
-    data = Collections.unmodifiableMap(new LinkedHashMap<>(data));
+    data = Collections.unmodifiableSortedMap(new TreeMap<>(data));
     parts = List.copyOf(parts);
     if (parts.isEmpty()) {
       throw new IllegalArgumentException("mark " + id + " shows nothing");

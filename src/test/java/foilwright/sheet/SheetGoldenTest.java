@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -77,5 +78,13 @@ class SheetGoldenTest {
         "head-training-head",
         HeadSheet.build(
             SampleMaps.head(HeadKind.TRAINING_HEAD), "Training head", "part left", Paper.A4));
+  }
+
+  @Test
+  void everyOtherSheetOfAFringeVeil() throws IOException {
+    for (Map.Entry<String, Scene> sheet :
+        SampleSheets.of("fringe-veil", HeadKind.TRAINING_HEAD).entrySet()) {
+      assertGolden(sheet.getKey() + "-fringe-veil", sheet.getValue());
+    }
   }
 }
