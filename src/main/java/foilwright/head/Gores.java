@@ -79,9 +79,8 @@ public final class Gores {
     excess = lay(ends);
     List<ScalarField> fields = new ArrayList<>();
     for (int edge = 0; edge < count; edge++) {
-      double a = azimuth(edge);
-      Vector3 onwards = ahead.times(-Math.sin(a)).plus(left.times(Math.cos(a)));
-      fields.add(ScalarField.compute(head.mesh(), p -> p.minus(form.centre()).dot(onwards)));
+      int number = edge;
+      fields.add(ScalarField.compute(head.mesh(), p -> besideEdge(number, p)));
     }
     besideEdge = List.copyOf(fields);
   }
@@ -322,6 +321,13 @@ public final class Gores {
    */
   public ScalarField besideEdge(int edge) {
     return besideEdge.get(Math.floorMod(edge, count));
+  }
+
+  /** The same for any point, not only of the mesh. */
+  public double besideEdge(int edge, Vector3 point) {
+    double a = azimuth(Math.floorMod(edge, count));
+    Vector3 onwards = ahead.times(-Math.sin(a)).plus(left.times(Math.cos(a)));
+    return point.minus(form.centre()).dot(onwards);
   }
 
   /** What a gore holds of a region. */

@@ -240,7 +240,7 @@ final class Lesson {
     PlacedFoil one = foils.get(0);
     String what =
         (one.row() == 1 ? "first " : "next ")
-            + (edge(one).equals(one.parting()) ? "parting" : "slice, along its middle");
+            + (edge(one).equals(one.parting()) ? "parting" : "slice, along its middle,");
     Optional<Vector3> middle = crossing(parting);
     if (middle.isPresent()) {
       Polyline line = head.centreLine();
@@ -255,7 +255,7 @@ final class Lesson {
     }
     Vector3 near = startPoint(parting);
     Vector3 far = near.equals(parting.first()) ? parting.last() : parting.first();
-    return what + ": from " + place(near) + ", to " + place(far);
+    return what.replace(",", "") + ": from " + place(near) + ", to " + place(far);
   }
 
   private String place(Vector3 point) {

@@ -431,7 +431,7 @@ public final class MarkingSheet {
       marks.add(strip(frame, foil, area, scores, off));
       if (off) {
         byLabel.put(foil.label(), foil);
-        wishes.add(foil.wish(frame, area, scalp, true));
+        wishes.add(foil.wish(frame, area, scalp, frame.picture() instanceof FlatMap));
       }
     }
     for (LabelPlacer.Placed placed :

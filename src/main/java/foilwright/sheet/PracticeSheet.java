@@ -19,10 +19,12 @@ import foilwright.placement.PlacedFoil;
 import foilwright.placement.PlacedSection;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Sheets for practice: the head without foils, to draw the partings on and plan; and the same with
@@ -48,7 +50,10 @@ public final class PracticeSheet {
     return new PracticeSheet(plan, paper).blank(title, subtitle);
   }
 
-  /** The planned partings with the foils' numbers, and what was planned, on as many pages. */
+  /**
+   * The planned partings with the foils' numbers, and what was planned; a second page shows the
+   * unrolled scalp large where the words or the numbers find no room on the first.
+   */
   public static List<Scene> answer(DrawnPlan plan, Pattern pattern, String subtitle, Paper paper) {
     return new PracticeSheet(plan, paper).answer(pattern, subtitle);
   }
@@ -104,7 +109,10 @@ public final class PracticeSheet {
           flow.entry("background", Lesson.background(placed, section), LABEL_MM);
         });
     List<Scene> scenes = new ArrayList<>();
-    for (int page = 0; page < flow.pages(); page++) {
+    Set<Integer> numbered = new HashSet<>();
+    for (int page = 0;
+        page < flow.pages() || (page == 1 && numbered.size() < plan.foils().size());
+        page++) {
       int here = page;
       List<Mark> marks = new ArrayList<>();
       String words = subtitle + (page > 0 ? ", page " + (page + 1) : "");
@@ -112,11 +120,11 @@ public final class PracticeSheet {
       if (page == 0) {
         List<Box> taken = new ArrayList<>();
         for (Frame frame : layout.frames(plan.head())) {
-          marks.addAll(draw(frame, taken));
+          marks.addAll(draw(frame, taken, numbered));
         }
         marks.add(layout.scaleBox());
       } else {
-        marks.addAll(draw(layout.large(plan.head().flat()), new ArrayList<>()));
+        marks.addAll(draw(layout.large(plan.head().flat()), new ArrayList<>(), numbered));
       }
       marks.addAll(
           signs(
@@ -142,7 +150,7 @@ public final class PracticeSheet {
         .orElse("");
   }
 
-  private List<Mark> draw(Frame frame, List<Box> taken) {
+  private List<Mark> draw(Frame frame, List<Box> taken, Set<Integer> numbered) {
     List<Mark> marks = new ArrayList<>(frame.ground(plan.head()));
     for (DrawnPlan.Ground ground : plan.grounds()) {
       Polygon whole = frame.area(ground.whole());
@@ -185,12 +193,13 @@ public final class PracticeSheet {
                 Map.of("number", Integer.toString(foil.number())),
                 List.of(Part.Shape.filled(area.curve(), Ink.PAPER))));
         byLabel.put(foil.label(), foil);
-        wishes.add(foil.wish(frame, area, scalp, true));
+        wishes.add(foil.wish(frame, area, scalp, frame.picture() instanceof FlatMap));
       }
     }
     for (LabelPlacer.Placed placed :
         LabelPlacer.place(wishes, frame.strips(), taken, LABEL_GAP_MM).placed()) {
       taken.add(placed.box());
+      numbered.add(byLabel.get(placed.name()).number());
       marks.add(byLabel.get(placed.name()).plainNumber(frame, placed));
     }
     return marks;

@@ -19,7 +19,6 @@ import foilwright.drawing.Typeface;
 import foilwright.geometry.Polyline;
 import foilwright.geometry.Vector3;
 import foilwright.geometry.surface.Region;
-import foilwright.geometry.surface.ScalarField;
 import foilwright.head.Gores;
 import foilwright.placement.PlacedFoil;
 import java.util.ArrayList;
@@ -120,7 +119,7 @@ public final class WrapSheet {
     Region part = gores.part(plan.head().head().scalp(), gore);
     List<List<Point>> rings = new ArrayList<>();
     List<List<Point>> tabs = new ArrayList<>();
-    ScalarField edge = gores.besideEdge(gore + 1);
+    int edge = gore + 1;
     for (Polyline loop : part.outline()) {
       List<Vector3> points = loop.points();
       rings.add(points.subList(1, points.size()).stream().map(p -> at(gore, p)).toList());
@@ -140,7 +139,7 @@ public final class WrapSheet {
     return new Flat(gore, Polygon.of(rings), tabs);
   }
 
-  private int firstOff(List<Vector3> points, ScalarField edge) {
+  private int firstOff(List<Vector3> points, int edge) {
     for (int i = 0; i + 1 < points.size(); i++) {
       if (!isOn(points.get(i), edge)) {
         return i;
@@ -149,8 +148,8 @@ public final class WrapSheet {
     return 0;
   }
 
-  private boolean isOn(Vector3 p, ScalarField edge) {
-    return Math.abs(plan.head().head().nearestOnScalp(p).valueOf(edge)) < ON_EDGE_MM;
+  private boolean isOn(Vector3 p, int edge) {
+    return Math.abs(gores.besideEdge(edge, p)) < ON_EDGE_MM;
   }
 
   private Point at(int gore, Vector3 p) {
@@ -437,7 +436,7 @@ public final class WrapSheet {
   }
 
   private double value(Vector3 p, int edge) {
-    return plan.head().head().nearestOnScalp(p).valueOf(gores.besideEdge(edge));
+    return gores.besideEdge(edge, p);
   }
 
   /** Short ticks inside both edges, every 30 mm from the axis, and the number of the gore. */

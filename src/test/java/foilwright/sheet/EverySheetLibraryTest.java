@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import foilwright.document.Documents;
 import foilwright.document.GuestDocument;
+import foilwright.drawing.Role;
 import foilwright.drawing.Scene;
 import foilwright.fall.NaturalFall;
 import foilwright.geometry.surface.DirectionField;
@@ -83,7 +84,16 @@ class EverySheetLibraryTest {
     String title = pattern.title();
     clear(StepSheet.build(plan, pattern, fall, "guest", wording, paper));
     everyFoilIsInAStep(plan, pattern, fall);
-    clear(PracticeSheet.answer(plan, pattern, "guest", paper));
+    List<Scene> answer = PracticeSheet.answer(plan, pattern, "guest", paper);
+    clear(answer);
+    assertEquals(
+        plan.placement().foils().stream().map(f -> "" + f.number()).collect(Collectors.toSet()),
+        answer.stream()
+            .flatMap(page -> page.marks().stream())
+            .filter(m -> m.role() == Role.NUMBER)
+            .map(m -> m.data().get("number"))
+            .collect(Collectors.toSet()),
+        "every foil has its number");
     MarkedAttempt marked = marked(plan.placement());
     clear(MarkingSheet.scored(plan, Tolerances.USUAL, marked, title, paper));
     if (all) {
