@@ -12,6 +12,7 @@ import foilwright.app.SheetKind;
 import foilwright.app.Workspace;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -79,6 +80,13 @@ public class BookBenchmark {
     return Drawings.draw(
         planned.plan,
         new DrawRequest(
-            List.of(SheetKind.MAP), false, PaperSize.A4, SheetFormat.PNG, false, false, false));
+            List.of(SheetKind.MAP),
+            false,
+            PaperSize.A4,
+            SheetFormat.PNG,
+            false,
+            false,
+            false,
+            Optional.empty()));
   }
 }

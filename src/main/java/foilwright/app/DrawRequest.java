@@ -1,7 +1,9 @@
 package foilwright.app;
 
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * What to draw of a plan, and how.
@@ -11,6 +13,7 @@ import java.util.Objects;
  * @param inches lengths in inches too
  * @param leftHanded the order and side of a left-handed person
  * @param grey without colour
+ * @param start hour of the visit, for clock times
  */
 public record DrawRequest(
     List<SheetKind> sheets,
@@ -19,11 +22,13 @@ public record DrawRequest(
     SheetFormat format,
     boolean inches,
     boolean leftHanded,
-    boolean grey) {
+    boolean grey,
+    Optional<LocalTime> start) {
   public DrawRequest {
     sheets = List.copyOf(sheets);
     Objects.requireNonNull(paper);
     Objects.requireNonNull(format);
+    Objects.requireNonNull(start);
     if (sheets.isEmpty()) {
       throw new IllegalArgumentException("name at least one sheet");
     }
@@ -35,12 +40,26 @@ public record DrawRequest(
   /** One kind of sheet as SVG on A4. */
   public static DrawRequest of(SheetKind sheet) {
     return new DrawRequest(
-        List.of(sheet), false, PaperSize.A4, SheetFormat.SVG, false, false, false);
+        List.of(sheet),
+        false,
+        PaperSize.A4,
+        SheetFormat.SVG,
+        false,
+        false,
+        false,
+        Optional.empty());
   }
 
   /** Every sheet as one PDF. */
   public static DrawRequest wholeBook(PaperSize paper) {
     return new DrawRequest(
-        List.of(SheetKind.values()), true, paper, SheetFormat.PDF, false, false, false);
+        List.of(SheetKind.values()),
+        true,
+        paper,
+        SheetFormat.PDF,
+        false,
+        false,
+        false,
+        Optional.empty());
   }
 }

@@ -7,9 +7,10 @@ import foilwright.drawing.svg.SvgLetters;
 import foilwright.drawing.svg.SvgWriter;
 import foilwright.fall.NaturalFall;
 import foilwright.geometry.surface.DirectionField;
-import foilwright.service.AppointmentEstimate;
 import foilwright.service.Caution;
 import foilwright.service.SafetyQuestion;
+import foilwright.service.visit.Price;
+import foilwright.service.visit.Visit;
 import foilwright.sheet.AngleSheet;
 import foilwright.sheet.Book;
 import foilwright.sheet.DrawnHead;
@@ -26,6 +27,7 @@ import foilwright.sheet.WrapSheet;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Draws any sheets of a plan and makes files of them. */
 public final class Drawings {
@@ -101,10 +103,40 @@ public final class Drawings {
       case BLANK -> List.of(PracticeSheet.blank(drawn, title, whom, paper));
       case ANSWER -> PracticeSheet.answer(drawn, plan.pattern(), whom, paper);
       case MARKING -> MarkingSheet.blank(drawn, plan.house().tolerances(), title, whom, paper);
+      case TIMELINE -> timeline(paper);
+      case MIX -> mix(paper);
       case WRAP -> WrapSheet.build(drawn, title, whom, paper);
       case CLIENT -> FilingSheet.client(drawn, title, whom, clientBlocks(), paper);
       case RECORD -> FilingSheet.record(drawn, title, whom, recordBlocks(), paper);
     };
+  }
+
+  private List<Visit> visits() {
+    return plan.times().map(PlannedTimes::visits).orElse(List.of());
+  }
+
+  private List<Scene> timeline(Paper paper) {
+    return visits().stream()
+        .flatMap(v -> Sheets.timelinePages(plan, v, request.start(), paper).stream())
+        .toList();
+  }
+
+  private List<Scene> mix(Paper paper) {
+    return IntStream.range(0, visits().size())
+        .boxed()
+        .flatMap(i -> Sheets.mixPages(plan, i, request.start(), paper).stream())
+        .toList();
+  }
+
+  /** What each rule of the house asks; a line to write on where the house has none. */
+  private List<FilingSheet.Row> prices() {
+    List<FilingSheet.Row> rows = new ArrayList<>();
+    for (Price price : plan.times().map(PlannedTimes::prices).orElse(List.of())) {
+      for (Price.Quote quote : price.quotes()) {
+        rows.add(new FilingSheet.Row("price by " + quote.rule().words(), quote.total()));
+      }
+    }
+    return rows.isEmpty() ? List.of(new FilingSheet.Row("price", "")) : rows;
   }
 
   private List<FilingSheet.Row> rows(List<MapNotes.Total> totals) {
@@ -113,12 +145,12 @@ public final class Drawings {
 
   private List<FilingSheet.Block> clientBlocks() {
     List<FilingSheet.Row> visit = new ArrayList<>();
-    plan.visit()
-        .map(AppointmentEstimate::total)
+    plan.times()
+        .flatMap(PlannedTimes::chair)
         .ifPresent(time -> visit.add(new FilingSheet.Row("time, a range", Sheets.range(time))));
     visit.add(new FilingSheet.Row("foils", Integer.toString(plan.totals().foils())));
     visit.add(new FilingSheet.Row("lightened", plan.totals().lightenedShare() + " of all hair"));
-    visit.add(new FilingSheet.Row("price", ""));
+    visit.addAll(prices());
     List<FilingSheet.Row> tests =
         List.of(
             new FilingSheet.Row("allergy alert test on", ""),

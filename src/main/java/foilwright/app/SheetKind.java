@@ -11,6 +11,8 @@ public enum SheetKind {
   BLANK("blank"),
   ANSWER("answer"),
   MARKING("marking"),
+  TIMELINE("timeline"),
+  MIX("mix"),
   WRAP("wrap"),
   CLIENT("client"),
   RECORD("record");

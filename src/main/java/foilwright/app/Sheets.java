@@ -90,10 +90,14 @@ public final class Sheets {
       files.addAll(
           files(
               plan.name() + "-timeline" + ofVisit(visits, i),
-              TimelineSheet.build(timeline(plan, visits.get(i), start), notes(plan), Paper.A4),
+              timelinePages(plan, visits.get(i), start, Paper.A4),
               pictures));
     }
     return files;
+  }
+
+  static List<Scene> timelinePages(Plan plan, Visit visit, Optional<LocalTime> start, Paper paper) {
+    return TimelineSheet.build(timeline(plan, visit, start), notes(plan), paper);
   }
 
   private static String ofVisit(List<Visit> visits, int index) {
@@ -121,27 +125,31 @@ public final class Sheets {
   public static List<SheetFile> mix(Plan plan, Optional<LocalTime> start, boolean pictures) {
     List<SheetFile> files = new ArrayList<>();
     List<Visit> visits = plan.times().map(PlannedTimes::visits).orElse(List.of());
-    List<String> missing =
-        plan.guest().tests().missing().stream().map(SafetyQuestion::words).toList();
     for (int i = 0; i < visits.size(); i++) {
-      Visit visit = visits.get(i);
-      PlannedTimes times = plan.times().orElseThrow();
-      MixCard card =
-          new MixCard(
-              visit.mix(),
-              visit.terms().mixing(),
-              i < times.toner().size() ? Optional.of(times.toner().get(i)) : Optional.empty(),
-              visits.size() > 1 ? Optional.empty() : Optional.of(times.sheets()),
-              missing,
-              visit.before(),
-              start);
       files.addAll(
           files(
               plan.name() + "-mix" + ofVisit(visits, i),
-              MixSheet.build(card, notes(plan), Paper.A4),
+              mixPages(plan, i, start, Paper.A4),
               pictures));
     }
     return files;
+  }
+
+  static List<Scene> mixPages(Plan plan, int index, Optional<LocalTime> start, Paper paper) {
+    PlannedTimes times = plan.times().orElseThrow();
+    Visit visit = times.visits().get(index);
+    List<String> missing =
+        plan.guest().tests().missing().stream().map(SafetyQuestion::words).toList();
+    MixCard card =
+        new MixCard(
+            visit.mix(),
+            visit.terms().mixing(),
+            index < times.toner().size() ? Optional.of(times.toner().get(index)) : Optional.empty(),
+            times.visits().size() > 1 ? Optional.empty() : Optional.of(times.sheets()),
+            missing,
+            visit.before(),
+            start);
+    return MixSheet.build(card, notes(plan), paper);
   }
 
   private static List<SheetFile> files(String name, List<Scene> pages, boolean pictures) {
@@ -245,7 +253,7 @@ public final class Sheets {
     return range(new TimeRange(time.p50(), time.p90()));
   }
 
-  private static String range(TimeRange time) {
+  static String range(TimeRange time) {
     return String.format(
         Locale.ROOT, "%.0f to %.0f min", time.p50().toMinutes(), Math.ceil(time.p90().toMinutes()));
   }

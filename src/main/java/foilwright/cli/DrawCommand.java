@@ -51,7 +51,8 @@ final class DrawCommand implements Command {
     Path folder = Options.outFolder(options);
     try (Progress progress = Progress.start(terminal.err())) {
       PlanOutcome outcome =
-          Planning.plan(Workspace.in(terminal.folder()), PlanOptions.request(options, terminal), progress);
+          Planning.plan(
+              Workspace.in(terminal.folder()), PlanOptions.request(options, terminal), progress);
       Problems.print(
           outcome.problems().stream().filter(p -> p.problem().severity() != Severity.NOTE).toList(),
           terminal.err());
@@ -82,7 +83,8 @@ final class DrawCommand implements Command {
         format,
         options.hasMatchedOption("--inches"),
         options.hasMatchedOption("--left-handed"),
-        options.hasMatchedOption("--grey"));
+        options.hasMatchedOption("--grey"),
+        PlanOptions.hour(options));
   }
 
   private static List<SheetKind> kinds(ParseResult options) {

@@ -55,7 +55,8 @@ final class MarkCommand implements Command {
     Path folder = Options.outFolder(options);
     Workspace workspace = Workspace.in(terminal.folder());
     try (Progress progress = Progress.start(terminal.err())) {
-      PlanOutcome outcome = Planning.plan(workspace, PlanOptions.request(options, terminal), progress);
+      PlanOutcome outcome =
+          Planning.plan(workspace, PlanOptions.request(options, terminal), progress);
       if (outcome.plan().isEmpty()) {
         Problems.print(outcome.problems(), terminal.err());
         return outcome.unreachable() ? Exit.FAILURE : Exit.PROBLEMS;

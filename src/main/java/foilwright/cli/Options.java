@@ -2,8 +2,8 @@ package foilwright.cli;
 
 import foilwright.anatomy.PartSide;
 import foilwright.app.OutputFolder;
-import foilwright.app.PatternFiles;
 import foilwright.app.PaperSize;
+import foilwright.app.PatternFiles;
 import foilwright.app.SheetFile;
 import foilwright.app.SheetFormat;
 import foilwright.head.Tape;

@@ -68,15 +68,6 @@ class ReadmeTest {
     assertTrue(run.out().contains("nothing wrong"), run.out());
   }
 
-  /** Words between blanks; what stands in quotes is one word. */
-  private static String[] words(String command) {
-    return Pattern.compile("\"([^\"]*)\"|(\\S+)")
-        .matcher(command)
-        .results()
-        .map(m -> m.group(1) != null ? m.group(1) : m.group(2))
-        .toArray(String[]::new);
-  }
-
   private void copyPatterns() throws IOException {
     Path copies = Files.createDirectories(folder.resolve("patterns"));
     try (Stream<Path> files = Files.list(Path.of("patterns"))) {
