@@ -7,9 +7,10 @@ import foilwright.drawing.svg.SvgLetters;
 import foilwright.drawing.svg.SvgWriter;
 import foilwright.fall.NaturalFall;
 import foilwright.geometry.surface.DirectionField;
-import foilwright.service.Caution;
-import foilwright.service.SafetyQuestion;
+import foilwright.service.mix.SlotMix;
+import foilwright.service.visit.Growth;
 import foilwright.service.visit.Price;
+import foilwright.service.visit.Rebooking;
 import foilwright.service.visit.Visit;
 import foilwright.sheet.AngleSheet;
 import foilwright.sheet.Book;
@@ -25,8 +26,10 @@ import foilwright.sheet.StepSheet;
 import foilwright.sheet.Wording;
 import foilwright.sheet.WrapSheet;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** Draws any sheets of a plan and makes files of them. */
@@ -128,35 +131,38 @@ public final class Drawings {
         .toList();
   }
 
-  /** What each rule of the house asks; a line to write on where the house has none. */
-  private List<FilingSheet.Row> prices() {
-    List<FilingSheet.Row> rows = new ArrayList<>();
-    for (Price price : plan.times().map(PlannedTimes::prices).orElse(List.of())) {
-      for (Price.Quote quote : price.quotes()) {
-        rows.add(new FilingSheet.Row("price by " + quote.rule().words(), quote.total()));
-      }
-    }
-    return rows.isEmpty() ? List.of(new FilingSheet.Row("price", "")) : rows;
-  }
-
-  private List<FilingSheet.Row> rows(List<MapNotes.Total> totals) {
+  private static List<FilingSheet.Row> rows(List<MapNotes.Total> totals) {
     return totals.stream().map(t -> new FilingSheet.Row(t.label(), t.value())).toList();
   }
 
   private List<FilingSheet.Block> clientBlocks() {
     List<FilingSheet.Row> visit = new ArrayList<>();
+    Optional<LocalDate> day = plan.rebooking().map(Rebooking::visit);
+    day.ifPresent(date -> visit.add(new FilingSheet.Row("day", date.toString())));
     plan.times()
         .flatMap(PlannedTimes::chair)
-        .ifPresent(time -> visit.add(new FilingSheet.Row("time, a range", Sheets.range(time))));
+        .ifPresent(chair -> visit.add(new FilingSheet.Row("time, a range", Sheets.range(chair))));
     visit.add(new FilingSheet.Row("foils", Integer.toString(plan.totals().foils())));
     visit.add(new FilingSheet.Row("lightened", plan.totals().lightenedShare() + " of all hair"));
-    visit.addAll(prices());
-    List<FilingSheet.Row> tests =
-        List.of(
-            new FilingSheet.Row("allergy alert test on", ""),
-            new FilingSheet.Row("looked at after 48 h", ""));
+    for (Price price : plan.times().map(PlannedTimes::prices).orElse(List.of())) {
+      price.quoted().ifPresent(quote -> visit.add(new FilingSheet.Row("price", quote.total())));
+    }
+    List<FilingSheet.Row> tests = new ArrayList<>();
+    day.ifPresent(
+        date ->
+            tests.add(new FilingSheet.Row("allergy alert test by", date.minusDays(3).toString())));
+    tests.add(new FilingSheet.Row("tested on", ""));
+    tests.add(new FilingSheet.Row("looked at after 48 h", ""));
+    List<FilingSheet.Row> later = new ArrayList<>();
+    plan.rebooking().ifPresent(r -> later.add(new FilingSheet.Row("next visit", r.words())));
+    later.add(new FilingSheet.Row("booked for", ""));
     return List.of(
-        new FilingSheet.Block("The visit", visit, List.of()),
+        new FilingSheet.Block(
+            "The visit",
+            visit,
+            List.of(
+                "Half of such visits take no longer than the first time, nine in ten no longer"
+                    + " than the second.")),
         new FilingSheet.Block(
             "Before the visit",
             tests,
@@ -166,35 +172,41 @@ public final class Drawings {
                 "During the visit say at once if anything burns.")),
         new FilingSheet.Block(
             "Afterwards",
-            List.of(new FilingSheet.Row("next visit", ""), new FilingSheet.Row("care", "")),
-            List.of()));
+            later,
+            List.of(
+                "Hair grows "
+                    + Growth.USUAL.over(1).words()
+                    + " a month: what is lightened moves away from the scalp by as much.",
+                "Lightened hair is more easily worn: wash it less hot, comb it gently, keep it from"
+                    + " strong heat, and do as the maker of the products says.")));
   }
 
   private List<FilingSheet.Block> recordBlocks() {
     List<FilingSheet.Row> mix = new ArrayList<>();
-    plan.house()
-        .products()
-        .forEach(
-            (slot, product) -> {
-              if (plan.placement().foils().stream().anyMatch(f -> f.mix().equals(slot))) {
-                mix.add(new FilingSheet.Row("mix " + slot, product.name()));
-                mix.add(new FilingSheet.Row("weighed", ""));
-                mix.add(new FilingSheet.Row("left over", ""));
-              }
-            });
-    List<FilingSheet.Row> minutes =
-        List.of(
-            new FilingSheet.Row("placing, planned", Sheets.range(plan.placingTime())),
-            new FilingSheet.Row("first foil in at", ""),
-            new FilingSheet.Row("last foil in at", ""),
-            new FilingSheet.Row("last foil out at", ""));
-    List<String> missing =
-        plan.guest().tests().missing().stream()
-            .map(SafetyQuestion::words)
-            .map(words -> "Missing on file: " + words + ".")
-            .toList();
-    List<String> safety = new ArrayList<>(missing);
-    safety.addAll(Caution.IN_SHORT);
+    for (Visit visit : plan.times().map(PlannedTimes::visits).orElse(List.of())) {
+      for (SlotMix slot : visit.mix().slots()) {
+        mix.add(new FilingSheet.Row("mix " + slot.slot(), slot.product().name()));
+        mix.add(
+            new FilingSheet.Row(
+                "planned", Math.round(slot.mixed().toGrams()) + " g, " + slot.foils() + " foils"));
+        mix.add(new FilingSheet.Row("weighed", ""));
+        mix.add(new FilingSheet.Row("left over", ""));
+      }
+    }
+    List<FilingSheet.Row> minutes = new ArrayList<>();
+    minutes.add(new FilingSheet.Row("placing, planned", Sheets.range(plan.placingTime())));
+    plan.times()
+        .flatMap(PlannedTimes::chair)
+        .ifPresent(
+            chair -> minutes.add(new FilingSheet.Row("chair, planned", Sheets.range(chair))));
+    minutes.add(new FilingSheet.Row("first foil in at", ""));
+    minutes.add(new FilingSheet.Row("last foil in at", ""));
+    minutes.add(new FilingSheet.Row("last foil out at", ""));
+    List<String> safety = Sheets.cautions(plan);
+    List<FilingSheet.Row> next = new ArrayList<>();
+    plan.rebooking().ifPresent(r -> next.add(new FilingSheet.Row("come again", r.words())));
+    next.add(new FilingSheet.Row("date", ""));
+    next.add(new FilingSheet.Row("what", ""));
     return List.of(
         new FilingSheet.Block("Planned", rows(notes.totals()), List.of()),
         new FilingSheet.Block("Mix", mix, List.of()),
@@ -204,9 +216,6 @@ public final class Drawings {
             List.of(new FilingSheet.Row("", ""), new FilingSheet.Row("", "")),
             List.of()),
         new FilingSheet.Block("Tests and cautions", List.of(), safety),
-        new FilingSheet.Block(
-            "Next visit",
-            List.of(new FilingSheet.Row("date", ""), new FilingSheet.Row("what", "")),
-            List.of()));
+        new FilingSheet.Block("Next visit", next, List.of()));
   }
 }

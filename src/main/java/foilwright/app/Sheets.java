@@ -258,7 +258,7 @@ public final class Sheets {
         Locale.ROOT, "%.0f to %.0f min", time.p50().toMinutes(), Math.ceil(time.p90().toMinutes()));
   }
 
-  private static List<String> cautions(Plan plan) {
+  static List<String> cautions(Plan plan) {
     List<String> sentences = new ArrayList<>();
     plan.problems().stream()
         .map(FoundProblem::problem)
