@@ -85,6 +85,18 @@ public final class Region {
     return w2[starts[fragment] + i];
   }
 
+  /** Whether a fragment holds the point of its triangle with these weights, border included. */
+  public boolean holds(int fragment, double weight1, double weight2) {
+    int to = starts[fragment + 1];
+    for (int i = starts[fragment], j = to - 1; i < to; j = i++) {
+      double turn = (w1[i] - w1[j]) * (weight2 - w2[j]) - (w2[i] - w2[j]) * (weight1 - w1[j]);
+      if (turn < 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   public boolean isEmpty() {
     return triangles.length == 0;
   }

@@ -1,0 +1,321 @@
+package foilwright.fall;
+
+import foilwright.anatomy.Landmark;
+import foilwright.geometry.Vector3;
+import foilwright.geometry.surface.StarSurface;
+import foilwright.head.Head;
+import foilwright.head.HeadForm;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+
+/**
+ * What hair lies on: the distance from the skin of head, ears, neck and shoulders, on a grid.
+ *
+ * <p>Head frame, millimetres; positive outside. Over the scalp the distance is that from the head's
+ * form, within 0.15 mm up to 20 mm above it; ears, nose, neck and shoulders are rounded bodies
+ * placed by the head's proportions, there so that hair lies over them, and measured from nobody.
+ * Outside the grid the value at its border holds. Between grid points values run linearly.
+ */
+public final class Body {
+  private static final double SPACING_MM = 5;
+  private static final Vector3 LOW = new Vector3(-235, -170, -420);
+  private static final Vector3 HIGH = new Vector3(235, 165, 190);
+
+  private final double spacing;
+  private final double lowX;
+  private final double lowY;
+  private final double lowZ;
+  private final int nx;
+  private final int ny;
+  private final int nz;
+  private final float[] values;
+
+  private Body(Vector3 low, Vector3 high, double spacing) {
+    this.spacing = spacing;
+    lowX = low.x();
+    lowY = low.y();
+    lowZ = low.z();
+    nx = (int) Math.ceil((high.x() - lowX) / spacing) + 1;
+    ny = (int) Math.ceil((high.y() - lowY) / spacing) + 1;
+    nz = (int) Math.ceil((high.z() - lowZ) / spacing) + 1;
+    values = new float[nx * ny * nz];
+  }
+
+  /** Head, ears, neck and shoulders of one person. */
+  public static Body of(Head head) {
+    Body body = new Body(LOW, HIGH, SPACING_MM);
+    Figure figure = new Figure(head);
+    body.fill((x, y, z) -> figure.head(x, y, z));
+    body.straighten();
+    body.combine(figure::others);
+    return body;
+  }
+
+  /**
+   * A body given by its distance function, within a box about the origin.
+   *
+   * @param halfMm half the side of the box
+   */
+  public static Body of(ToDoubleFunction<Vector3> distance, double halfMm, double spacingMm) {
+    Vector3 corner = new Vector3(halfMm, halfMm, halfMm);
+    Body body = new Body(corner.negated(), corner, spacingMm);
+    body.fill((x, y, z) -> distance.applyAsDouble(new Vector3(x, y, z)));
+    return body;
+  }
+
+  private interface At {
+    double value(double x, double y, double z);
+  }
+
+  private void fill(At function) {
+    IntStream.range(0, nx)
+        .parallel()
+        .forEach(
+            i -> {
+              double x = lowX + i * spacing;
+              for (int j = 0; j < ny; j++) {
+                double y = lowY + j * spacing;
+                for (int k = 0; k < nz; k++) {
+                  values[(i * ny + j) * nz + k] =
+                      (float) function.value(x, y, lowZ + k * spacing);
+                }
+              }
+            });
+  }
+
+  /** Divides by the slope, so that a distance along a ray becomes one along the normal. */
+  private void straighten() {
+    float[] before = values.clone();
+    IntStream.range(1, nx - 1)
+        .parallel()
+        .forEach(
+            i -> {
+              for (int j = 1; j < ny - 1; j++) {
+                for (int k = 1; k < nz - 1; k++) {
+                  int at = (i * ny + j) * nz + k;
+                  double gx = before[at + ny * nz] - before[at - ny * nz];
+                  double gy = before[at + nz] - before[at - nz];
+                  double gz = before[at + 1] - before[at - 1];
+                  double slope = Math.sqrt(gx * gx + gy * gy + gz * gz) / (2 * spacing);
+                  values[at] = (float) (before[at] / Math.max(slope, 0.7));
+                }
+              }
+            });
+  }
+
+  private interface Others {
+    double join(double head, double x, double y, double z);
+  }
+
+  private void combine(Others others) {
+    IntStream.range(0, nx)
+        .parallel()
+        .forEach(
+            i -> {
+              double x = lowX + i * spacing;
+              for (int j = 0; j < ny; j++) {
+                double y = lowY + j * spacing;
+                for (int k = 0; k < nz; k++) {
+                  int at = (i * ny + j) * nz + k;
+                  values[at] = (float) others.join(values[at], x, y, lowZ + k * spacing);
+                }
+              }
+            });
+  }
+
+  /** Distance from the skin at a point, millimetres; negative inside. */
+  public double distance(double x, double y, double z) {
+    double fx = held((x - lowX) / spacing, nx);
+    double fy = held((y - lowY) / spacing, ny);
+    double fz = held((z - lowZ) / spacing, nz);
+    int i = (int) fx;
+    int j = (int) fy;
+    int k = (int) fz;
+    double u = fx - i;
+    double v = fy - j;
+    double w = fz - k;
+    int at = (i * ny + j) * nz + k;
+    int up = at + ny * nz;
+    double c00 = values[at] + w * (values[at + 1] - values[at]);
+    double c01 = values[at + nz] + w * (values[at + nz + 1] - values[at + nz]);
+    double c10 = values[up] + w * (values[up + 1] - values[up]);
+    double c11 = values[up + nz] + w * (values[up + nz + 1] - values[up + nz]);
+    double c0 = c00 + v * (c01 - c00);
+    double c1 = c10 + v * (c11 - c10);
+    return c0 + u * (c1 - c0);
+  }
+
+  /**
+   * Distance from the skin and its slope.
+   *
+   * @param slope receives the gradient of the distance, of length about 1, pointing outwards
+   */
+  public double distance(double x, double y, double z, double[] slope) {
+    double fx = held((x - lowX) / spacing, nx);
+    double fy = held((y - lowY) / spacing, ny);
+    double fz = held((z - lowZ) / spacing, nz);
+    int i = (int) fx;
+    int j = (int) fy;
+    int k = (int) fz;
+    double u = fx - i;
+    double v = fy - j;
+    double w = fz - k;
+    int at = (i * ny + j) * nz + k;
+    int up = at + ny * nz;
+    double a000 = values[at];
+    double a001 = values[at + 1];
+    double a010 = values[at + nz];
+    double a011 = values[at + nz + 1];
+    double a100 = values[up];
+    double a101 = values[up + 1];
+    double a110 = values[up + nz];
+    double a111 = values[up + nz + 1];
+    double c00 = a000 + w * (a001 - a000);
+    double c01 = a010 + w * (a011 - a010);
+    double c10 = a100 + w * (a101 - a100);
+    double c11 = a110 + w * (a111 - a110);
+    double c0 = c00 + v * (c01 - c00);
+    double c1 = c10 + v * (c11 - c10);
+    double d0 = (a001 - a000) + v * ((a011 - a010) - (a001 - a000));
+    double d1 = (a101 - a100) + v * ((a111 - a110) - (a101 - a100));
+    double scale = 1 / spacing;
+    slope[0] = (c1 - c0) * scale;
+    slope[1] = ((c01 - c00) + u * ((c11 - c10) - (c01 - c00))) * scale;
+    slope[2] = (d0 + u * (d1 - d0)) * scale;
+    return c0 + u * (c1 - c0);
+  }
+
+  /** Outward direction of the skin nearest to a point, smoothed over some millimetres. */
+  public Vector3 outward(double x, double y, double z) {
+    double h = spacing;
+    Vector3 slope =
+        new Vector3(
+            distance(x + h, y, z) - distance(x - h, y, z),
+            distance(x, y + h, z) - distance(x, y - h, z),
+            distance(x, y, z + h) - distance(x, y, z - h));
+    return slope.norm() > 1e-9 ? slope.unit() : Vector3.UP;
+  }
+
+  private static double held(double place, int count) {
+    return Math.min(Math.max(place, 0), count - 1.001);
+  }
+
+  /** The bodies beside the head's form, in proportion to it. */
+  private static final class Figure {
+    private final StarSurface template;
+    private final Vector3 inverse;
+    private final Vector3 centre;
+    private final Vector3 f;
+    private final double scale;
+    private final Vector3 chin;
+    private final Vector3 chinSide;
+    private final Vector3 jaw;
+    private final Vector3 noseTip;
+    private final Vector3 noseRoot;
+
+    Figure(Head head) {
+      HeadForm form = head.form();
+      template = form.template();
+      f = form.factors();
+      inverse = new Vector3(1 / f.x(), 1 / f.y(), 1 / f.z());
+      centre = template.centre();
+      scale = (f.x() + f.y() + f.z()) / 3;
+      Vector3 brow = head.landmark(Landmark.BROW);
+      noseRoot = new Vector3(0, brow.y() - 4, 16 * f.z());
+      chin = new Vector3(0, 76 * f.y(), -74 * f.z());
+      chinSide = new Vector3(9 * f.x(), 74 * f.y(), -74 * f.z());
+      jaw = new Vector3(54 * f.x(), 8 * f.y(), -40 * f.z());
+      noseTip = new Vector3(0, brow.y() + 10 * scale, -14 * f.z());
+    }
+
+    double head(double x, double y, double z) {
+      double qx = x * inverse.x() - centre.x();
+      double qy = y * inverse.y() - centre.y();
+      double qz = z * inverse.z() - centre.z();
+      double r = Math.sqrt(qx * qx + qy * qy + qz * qz);
+      if (r < 1e-6) {
+        return -80;
+      }
+      return (r - template.radius(qx, qy, qz)) * scale;
+    }
+
+    double others(double head, double x, double y, double z) {
+      double ax = Math.abs(x);
+      double d = head;
+      if (z < 20) {
+        // Under the jaw the form of the head is only roughly right: cut it and set a chin on.
+        double under = (-29 * (y - 78 * f.y()) - 85 * (z + 100 * f.z())) / 89.8;
+        d = cut(d, under, 14);
+        d = joined(d, capsule(ax, y, z, chin, chinSide, 18 * scale, 15 * scale), 30);
+        d = joined(d, capsule(ax, y, z, chinSide, jaw, 11 * scale, 12 * scale), 34);
+      }
+      if (z > -60 * f.z() && z < 60 * f.z() && y < 40 && y > -70) {
+        d = joined(d, ear(ax, y, z), 5);
+      }
+      if (y > 60 && z < 50 && z > -60 && ax < 60) {
+        d = joined(d, capsule(x, y, z, noseRoot, noseTip, 4 * scale, 8.5 * scale), 9);
+      }
+      double neck =
+          capsule(
+              x,
+              y,
+              z,
+              new Vector3(0, -14 * scale, -55 * scale),
+              new Vector3(0, -40 * scale, -190 * scale),
+              47 * scale,
+              52 * scale);
+      d = joined(d, neck, 18);
+      Vector3 inner = new Vector3(22 * scale, -46 * scale, -232 * scale);
+      Vector3 outer = new Vector3(142 * scale, -48 * scale, -276 * scale);
+      Vector3 elbow = new Vector3(172 * scale, -40 * scale, -480 * scale);
+      d = joined(d, capsule(ax, y, z, inner, outer, 50 * scale, 45 * scale), 50);
+      d = joined(d, capsule(ax, y, z, outer, elbow, 45 * scale, 38 * scale), 20);
+      double chest =
+          capsule(
+              ax * 0.66,
+              y,
+              z,
+              new Vector3(0, -34 * scale, -300 * scale),
+              new Vector3(0, -28 * scale, -520 * scale),
+              84 * scale,
+              90 * scale);
+      return joined(d, chest, 40);
+    }
+
+    private double ear(double ax, double y, double z) {
+      double u = (ax - 79 * f.x()) / (8 * f.x());
+      double v = (y + 15 * f.y() + 0.12 * z) / (16 * f.y());
+      double w = (z - 1 * f.z()) / (32 * f.z());
+      double r = Math.sqrt(u * u + v * v + w * w);
+      return (r - 1) * 8 * f.x();
+    }
+
+    /** Distance from a rounded cone between two points. */
+    private static double capsule(
+        double x, double y, double z, Vector3 a, Vector3 b, double ra, double rb) {
+      double bx = b.x() - a.x();
+      double by = b.y() - a.y();
+      double bz = b.z() - a.z();
+      double px = x - a.x();
+      double py = y - a.y();
+      double pz = z - a.z();
+      double t = (px * bx + py * by + pz * bz) / (bx * bx + by * by + bz * bz);
+      t = Math.min(Math.max(t, 0), 1);
+      double dx = px - t * bx;
+      double dy = py - t * by;
+      double dz = pz - t * bz;
+      return Math.sqrt(dx * dx + dy * dy + dz * dz) - (ra + t * (rb - ra));
+    }
+
+    /** What two bodies have in common, with a rounded edge. */
+    private static double cut(double a, double b, double fillet) {
+      return -joined(-a, -b, fillet);
+    }
+
+    /** The union of two bodies with a fillet between them. */
+    private static double joined(double a, double b, double fillet) {
+      double h = Math.max(fillet - Math.abs(a - b), 0) / fillet;
+      return Math.min(a, b) - h * h * fillet / 4;
+    }
+  }
+}

@@ -1,0 +1,30 @@
+package foilwright.fall;
+
+/** Repeatable random numbers by place: the same key gives the same number on every machine. */
+final class Noise {
+  private Noise() {}
+
+  /** A well mixed 64-bit word (the finaliser of SplitMix64, Steele, Lea and Flood 2014). */
+  static long mix(long key) {
+    long z = key + 0x9e3779b97f4a7c15L;
+    z = (z ^ (z >>> 30)) * 0xbf58476d1ce4e5b9L;
+    z = (z ^ (z >>> 27)) * 0x94d049bb133111ebL;
+    return z ^ (z >>> 31);
+  }
+
+  static long mix(long key, int stream) {
+    return mix(key * 0x2545f4914f6cdd1dL + stream * 0x632be59bd9b4e019L);
+  }
+
+  /** Evenly from 0 to 1. */
+  static double even(long key, int stream) {
+    return (mix(key, stream) >>> 11) * 0x1.0p-53;
+  }
+
+  /** About normal, mean 0, standard deviation 1, never beyond 3.5: the sum of four even ones. */
+  static double normal(long key, int stream) {
+    long w = mix(key, stream);
+    double sum = (w & 0xffff) + (w >>> 16 & 0xffff) + (w >>> 32 & 0xffff) + (w >>> 48);
+    return (sum / 65536 - 2 + 2.0 / 65536) * 1.7320508;
+  }
+}

@@ -1,0 +1,296 @@
+package foilwright.fall;
+
+import foilwright.anatomy.Zone;
+import foilwright.geometry.Vector3;
+import foilwright.geometry.surface.DirectionField;
+import foilwright.geometry.surface.ScalarField;
+import foilwright.geometry.surface.SurfacePoint;
+import foilwright.geometry.surface.TriangleMesh;
+import foilwright.hair.HairOnHead;
+import foilwright.head.Head;
+import foilwright.units.Density;
+
+/**
+ * Where hairs root, how long each is and which way it sets out.
+ *
+ * <p>Roots are spread over the scalp in proportion to density: one after another along the mesh, so
+ * that each triangle holds its share to within one hair, and inside a triangle by an additive
+ * sequence that keeps them apart. Head frame, millimetres.
+ */
+public final class Roots {
+  /** Half the width of the strip beside a part in which hair keeps strictly to its side. */
+  private static final double SPREAD_MM = 0.8;
+
+  private static final double CLUMP_MM = 7;
+  private static final double LOCK_MM = 24;
+
+  private final HairOnHead hair;
+  private final long seed;
+  private final double each;
+  private final int count;
+  private final int[] triangles;
+  private final float[] w1;
+  private final float[] w2;
+  private final float[] places;
+  private final float[] outward;
+  private final float[] combs;
+  private final float[] lengths;
+  private final long[] keys;
+  private final long[] clumps;
+  private final long[] locks;
+  private final boolean[] right;
+
+  private Roots(HairOnHead hair, int wanted, long seed, double grownMm) {
+    this.hair = hair;
+    this.seed = seed;
+    Head head = hair.head();
+    TriangleMesh mesh = head.mesh();
+    double[] expected = expected(hair);
+    double all = 0;
+    for (double e : expected) {
+      all += e;
+    }
+    count = (int) Math.min(wanted, Math.round(all));
+    each = all / count;
+    triangles = new int[count];
+    w1 = new float[count];
+    w2 = new float[count];
+    places = new float[3 * count];
+    outward = new float[3 * count];
+    combs = new float[3 * count];
+    lengths = new float[count];
+    keys = new long[count];
+    clumps = new long[count];
+    locks = new long[count];
+    right = new boolean[count];
+    spread(mesh, expected, all);
+    Comb comb = Comb.of(head);
+    ScalarField beside = head.besidePart();
+    ScalarField fromHairline = head.distanceFromHairline();
+    for (int i = 0; i < count; i++) {
+      settle(i, mesh, comb, beside, fromHairline, grownMm);
+    }
+  }
+
+  /** The roots of a head of hair as settings ask for them. */
+  public static Roots of(HairOnHead hair, FallSettings settings) {
+    return new Roots(
+        hair, settings.hairs(), settings.seed(), settings.grown().toMillimetres());
+  }
+
+  /** Hairs of each triangle by density and area. */
+  private static double[] expected(HairOnHead hair) {
+    TriangleMesh mesh = hair.head().mesh();
+    double[] expected = new double[mesh.triangleCount()];
+    boolean even = hair.hair().zoneFactors().isEmpty();
+    double usual = hair.hair().density().toHairsPerSquareMillimetre();
+    for (int t = 0; t < expected.length; t++) {
+      double perMm2 = usual;
+      if (!even) {
+        SurfacePoint middle = new SurfacePoint(t, 1 / 3.0, 1 / 3.0, mesh.point(t, 1 / 3.0, 1 / 3.0));
+        Zone zone = hair.head().zoneAt(middle);
+        Density density = hair.hair().densityIn(zone);
+        perMm2 = density.toHairsPerSquareMillimetre();
+      }
+      expected[t] = perMm2 * mesh.area(t);
+    }
+    return expected;
+  }
+
+  private void spread(TriangleMesh mesh, double[] expected, double all) {
+    double share = count / all;
+    double sum = 0;
+    int i = 0;
+    for (int t = 0; t < expected.length && i < count; t++) {
+      sum += expected[t] * share;
+      double u = Noise.even(seed ^ t, 1);
+      double v = Noise.even(seed ^ t, 2);
+      while (i < count && i + 0.5 <= sum) {
+        // The additive sequence of the plastic number (Roberts 2018): well spread in a square.
+        u = (u + 0.7548776662466927) % 1;
+        v = (v + 0.5698402909980532) % 1;
+        boolean fold = u + v > 1;
+        triangles[i] = t;
+        w1[i] = (float) (fold ? 1 - u : u);
+        w2[i] = (float) (fold ? 1 - v : v);
+        i++;
+      }
+    }
+    while (i < count) {
+      triangles[i] = expected.length - 1;
+      w1[i] = 0.3f;
+      w2[i] = 0.3f;
+      i++;
+    }
+  }
+
+  private void settle(
+      int i,
+      TriangleMesh mesh,
+      Comb comb,
+      ScalarField beside,
+      ScalarField fromHairline,
+      double grownMm) {
+    int t = triangles[i];
+    keys[i] = Noise.mix(seed + 31L * i);
+    SurfacePoint at = point(i);
+    Vector3 p = at.point();
+    Vector3 n = mesh.normal(t);
+    right[i] = at.valueOf(beside) >= 0;
+    // The comb never draws a part quite straight, nor does a hairline end in a line.
+    Vector3 e = n.cross(Vector3.UP).norm() > 0.1 ? n.cross(Vector3.UP).unit() : Vector3.RIGHT;
+    Vector3 f = n.cross(e);
+    Vector3 moved =
+        p.plus(e.times(SPREAD_MM * Noise.normal(keys[i], 3)))
+            .plus(f.times(SPREAD_MM * Noise.normal(keys[i], 4)));
+    put(places, i, moved);
+    put(outward, i, n);
+    put(combs, i, comb.at(t, right[i]));
+    clumps[i] = cell(moved, CLUMP_MM, keys[i]);
+    locks[i] = cell(moved, LOCK_MM, keys[i]);
+    double length = at.valueOf(hair.lengths()) + grownMm;
+    double edge = at.valueOf(fromHairline);
+    if (edge < 6) {
+      // Hair at the very edge is younger and shorter.
+      length *= 1 - 0.6 * (1 - edge / 6) * Noise.even(keys[i], 5);
+    }
+    double share =
+        1
+            + 0.025 * Noise.normal(keys[i], 6)
+            + 0.03 * Noise.normal(clumps[i], 6)
+            + 0.02 * Math.log(Math.max(Noise.even(keys[i], 7), 1e-3));
+    lengths[i] = (float) Math.max(2, length * share);
+  }
+
+  private long cell(Vector3 p, double size, long key) {
+    double blur = 0.22 * size;
+    long a = Math.round((p.x() + blur * Noise.normal(key, 8)) / size);
+    long b = Math.round((p.y() + blur * Noise.normal(key, 9)) / size);
+    long c = Math.round((p.z() + blur * Noise.normal(key, 10)) / size);
+    return Noise.mix(seed + ((a & 0x3ff) << 20 | (b & 0x3ff) << 10 | (c & 0x3ff)), (int) size);
+  }
+
+  private static void put(float[] into, int i, Vector3 v) {
+    into[3 * i] = (float) v.x();
+    into[3 * i + 1] = (float) v.y();
+    into[3 * i + 2] = (float) v.z();
+  }
+
+  /** How many hairs are followed. */
+  public int count() {
+    return count;
+  }
+
+  /** How many hairs of the head each stands for, 1 or more. */
+  public double each() {
+    return each;
+  }
+
+  public HairOnHead hair() {
+    return hair;
+  }
+
+  /** Where on the scalp a hair roots. */
+  public SurfacePoint point(int i) {
+    TriangleMesh mesh = hair.head().mesh();
+    return new SurfacePoint(
+        triangles[i], w1[i], w2[i], mesh.point(triangles[i], w1[i], w2[i]));
+  }
+
+  /** Length of a hair, millimetres. */
+  public double lengthMm(int i) {
+    return lengths[i];
+  }
+
+  /** A number of the hair's own, from which its irregularities follow. */
+  public long key(int i) {
+    return keys[i];
+  }
+
+  /** A number that neighbouring hairs share, about 7 mm across. */
+  public long clump(int i) {
+    return clumps[i];
+  }
+
+  /** A number that a lock of hair shares, about 24 mm across. */
+  public long lock(int i) {
+    return locks[i];
+  }
+
+  /** Whether it roots to the client's right of the part, or of the centre line without one. */
+  public boolean isRight(int i) {
+    return right[i];
+  }
+
+  int triangle(int i) {
+    return triangles[i];
+  }
+
+  float[] places() {
+    return places;
+  }
+
+  float[] outward() {
+    return outward;
+  }
+
+  float[] combs() {
+    return combs;
+  }
+
+  /** The way hair is combed by itself: away from the part and round the whorl. */
+  private static final class Comb {
+    private static final double WHORL_SHARE = 0.5;
+    private static final double WHORL_ASIDE_MM = 8;
+    private static final double TURN_FADE_MM = 45;
+    private static final double TURN_RAD = Math.toRadians(35);
+    private final Vector3[] directions;
+
+    private Comb(Vector3[] directions) {
+      this.directions = directions;
+    }
+
+    static Comb of(Head head) {
+      TriangleMesh mesh = head.mesh();
+      double[] start = new double[mesh.vertexCount()];
+      java.util.Arrays.fill(start, Double.POSITIVE_INFINITY);
+      Vector3 whorl =
+          head.nearestOnScalp(
+                  head.centreLine()
+                      .at(WHORL_SHARE * head.centreLine().length())
+                      .plus(Vector3.RIGHT.times(WHORL_ASIDE_MM)))
+              .point();
+      int nearest = 0;
+      for (int v = 0; v < start.length; v++) {
+        if (mesh.vertex(v).distance(whorl) < mesh.vertex(nearest).distance(whorl)) {
+          nearest = v;
+        }
+      }
+      start[nearest] = 0;
+      head.distanceFromPart()
+          .ifPresent(
+              part -> {
+                for (int v = 0; v < start.length; v++) {
+                  if (part.at(v) == 0) {
+                    start[v] = 0;
+                  }
+                }
+              });
+      ScalarField distance = foilwright.geometry.surface.SurfaceDistance.march(mesh, start);
+      Vector3[] directions = new Vector3[mesh.triangleCount()];
+      for (int t = 0; t < directions.length; t++) {
+        Vector3 away = DirectionField.gradientIn(mesh, distance, t);
+        Vector3 n = mesh.normal(t);
+        double mm = mesh.point(t, 1 / 3.0, 1 / 3.0).distance(whorl);
+        double turn = TURN_RAD * Math.exp(-mm / TURN_FADE_MM);
+        directions[t] =
+            away.times(Math.cos(turn)).plus(n.cross(away).times(Math.sin(turn)));
+      }
+      return new Comb(directions);
+    }
+
+    Vector3 at(int triangle, boolean right) {
+      return directions[triangle];
+    }
+  }
+}

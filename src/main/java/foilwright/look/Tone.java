@@ -1,0 +1,25 @@
+package foilwright.look;
+
+/** Whether a colour leans to gold or to ash. */
+public enum Tone {
+  COOL("cool", -0.6),
+  NEUTRAL("neutral", 0),
+  WARM("warm", 1);
+
+  private final String words;
+  private final double warmth;
+
+  Tone(String words, double warmth) {
+    this.words = words;
+    this.warmth = warmth;
+  }
+
+  /** The word used on sheets and the command line. */
+  public String words() {
+    return words;
+  }
+
+  double warmth() {
+    return warmth;
+  }
+}
