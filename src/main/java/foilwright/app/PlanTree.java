@@ -118,7 +118,7 @@ final class PlanTree {
                         .mm("fromScalpMm", lightener.fromScalp())
                         .members()));
     group.put("oldLightener", old.members());
-    hair.cut().ifPresent(cut -> group.put("cutNotComputed", cut));
+    hair.cut().ifPresent(cut -> group.put("cut", cut.name()));
     return group.members();
   }
 

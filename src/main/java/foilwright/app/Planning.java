@@ -5,6 +5,7 @@ import foilwright.document.GuestDocument;
 import foilwright.document.HouseDocument;
 import foilwright.hair.HairOnHead;
 import foilwright.hair.HairProfile;
+import foilwright.hair.Haircut;
 import foilwright.head.Head;
 import foilwright.head.TapeMeasurements;
 import foilwright.pattern.MixSlot;
@@ -173,6 +174,7 @@ public final class Planning {
     planned
         .hair()
         .cut()
+        .filter(cut -> cut.equals(Haircut.named(cut.name())))
         .ifPresent(
             cut ->
                 problems.add(
@@ -182,9 +184,10 @@ public final class Planning {
                             "cut-not-computed",
                             "hair.cut",
                             "hair lengths are taken from the table; those of the cut \""
-                                + cut
-                                + "\" are not yet computed",
-                            "type the lengths by zone where the cut differs"))));
+                                + cut.name()
+                                + "\" follow only once it says how it was held",
+                            "say how the cut was held, or type the lengths by zone where it"
+                                + " differs"))));
   }
 
   private Plan lay(

@@ -2,13 +2,16 @@ package foilwright.document;
 
 import foilwright.anatomy.PartSide;
 import foilwright.anatomy.Zone;
+import foilwright.hair.CutShape;
 import foilwright.hair.Fineness;
 import foilwright.hair.HairNature;
 import foilwright.hair.HairProfile;
+import foilwright.hair.Haircut;
 import foilwright.hair.Lengths;
 import foilwright.hair.Level;
 import foilwright.hair.OldLightener;
 import foilwright.hair.Porosity;
+import foilwright.hair.Texture;
 import foilwright.head.HairlineSettings;
 import foilwright.head.HeadKind;
 import foilwright.head.NapeHeight;
@@ -18,15 +21,18 @@ import foilwright.head.TapeMeasurements;
 import foilwright.service.SafetyAnswers;
 import foilwright.service.SafetyQuestion;
 import foilwright.service.SafetyResult;
+import foilwright.units.Angle;
 import foilwright.units.Density;
 import foilwright.units.Length;
 import foilwright.units.Share;
 import java.time.LocalDate;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** Guest documents to guests. */
 final class GuestReader {
@@ -154,9 +160,102 @@ final class GuestReader {
                     .find("lengths")
                     .map(i -> byZone(i, l -> l.quantity(Kind.LENGTH, Length.ZERO, Lengths.MOST)))
                     .orElse(Map.of())),
-            fields.find("cut").map(Item::name));
+            fields.find("cut").map(GuestReader::cut));
     fields.close();
     return hair;
+  }
+
+  private static Haircut cut(Item item) {
+    if (!(item.node() instanceof Node.ObjectNode)) {
+      String name = item.name();
+      return Haircut.named(name.isBlank() ? "?" : name);
+    }
+    Fields fields = item.fields();
+    String name = fields.find("name").map(Item::name).filter(n -> !n.isBlank()).orElse("cut");
+    Haircut cut =
+        new Haircut(
+            name,
+            fields.find("shape").map(GuestReader::cutShape).orElse(new CutShape.Table()),
+            fields.find("zones").map(i -> byZone(i, GuestReader::cutShape)).orElse(Map.of()),
+            fields.find("faceFrame").map(GuestReader::faceFrame),
+            fields
+                .find("texture")
+                .map(i -> i.word(Texture.values(), Texture::words))
+                .orElse(Texture.STRAIGHT));
+    fields.close();
+    return cut;
+  }
+
+  private static CutShape cutShape(Item item) {
+    if (!(item.node() instanceof Node.ObjectNode)) {
+      item.word(new String[] {"table"}, word -> word);
+      return new CutShape.Table();
+    }
+    Fields fields = item.fields();
+    Optional<CutShape> oneLength =
+        fields.find("oneLength").map(i -> of(i, "atNape", CutShape.OneLength::new));
+    Optional<CutShape> graduated =
+        fields
+            .find("graduated")
+            .map(
+                i -> {
+                  Fields g = i.fields();
+                  CutShape shape =
+                      new CutShape.Graduated(
+                          cutLength(g.require("atNape")),
+                          g.require("held").quantity(Kind.ANGLE, Angle.ZERO, Angle.ofDegrees(120)));
+                  g.close();
+                  return shape;
+                });
+    Optional<CutShape> uniform =
+        fields.find("uniformLayers").map(i -> of(i, "length", CutShape.UniformLayers::new));
+    Optional<CutShape> longLayers =
+        fields.find("longLayers").map(i -> of(i, "onTop", CutShape.LongLayers::new));
+    fields.close();
+    List<CutShape> named =
+        Stream.of(oneLength, graduated, uniform, longLayers).flatMap(Optional::stream).toList();
+    if (named.size() != 1) {
+      item.error(
+          "one-of-several",
+          "a cut is held in one way, and this names " + named.size(),
+          "write one of: oneLength, graduated, uniformLayers, longLayers; or \"table\"");
+      return new CutShape.Table();
+    }
+    return named.get(0);
+  }
+
+  private static CutShape of(Item item, String key, Function<Length, CutShape> shape) {
+    Fields fields = item.fields();
+    CutShape made = shape.apply(cutLength(fields.require(key)));
+    fields.close();
+    return made;
+  }
+
+  private static Length cutLength(Item item) {
+    Length least = Length.ofMillimetres(1);
+    Length length = item.quantity(Kind.LENGTH, least, CutShape.MOST);
+    return length.compareTo(least) < 0 ? least : length;
+  }
+
+  private static Haircut.FaceFrame faceFrame(Item item) {
+    Fields fields = item.fields();
+    Length shortest = cutLength(fields.require("shortest"));
+    Item longestItem = fields.require("longest");
+    Length longest = cutLength(longestItem);
+    if (longest.compareTo(shortest) < 0) {
+      longestItem.error(
+          "out-of-range",
+          "a frame's longest length, " + longest + ", is shorter than its shortest, " + shortest,
+          "exchange the two");
+      longest = shortest;
+    }
+    Length depth =
+        fields
+            .find("depth")
+            .map(i -> i.quantity(Kind.LENGTH, Length.ofMillimetres(5), Length.ofMillimetres(120)))
+            .orElse(Haircut.FaceFrame.USUAL_DEPTH);
+    fields.close();
+    return new Haircut.FaceFrame(shortest, longest, depth);
   }
 
   private static HairNature nature(Fields fields) {

@@ -1,9 +1,12 @@
 package foilwright.document;
 
 import foilwright.anatomy.Zone;
+import foilwright.hair.CutShape;
 import foilwright.hair.HairNature;
 import foilwright.hair.HairProfile;
+import foilwright.hair.Haircut;
 import foilwright.hair.OldLightener;
+import foilwright.hair.Texture;
 import foilwright.head.HairlineSettings;
 import foilwright.head.PartSetting;
 import foilwright.head.TapeMeasurements;
@@ -102,7 +105,7 @@ final class GuestWriter {
     others.values().removeIf(text -> text.equals(Kind.LENGTH.write(usual)));
     group.put("length", Kind.LENGTH.write(usual));
     group.putIf(!others.isEmpty(), "lengths", others);
-    hair.cut().ifPresent(cut -> group.put("cut", cut));
+    hair.cut().ifPresent(cut -> group.put("cut", cut(cut)));
     return group.toMap();
   }
 
@@ -111,6 +114,48 @@ final class GuestWriter {
     nature.fineness().ifPresent(fineness -> group.put("fineness", fineness.words()));
     nature.porosity().ifPresent(porosity -> group.put("porosity", porosity.words()));
     return group;
+  }
+
+  private static Object cut(Haircut cut) {
+    if (cut.equals(Haircut.named(cut.name()))) {
+      return cut.name();
+    }
+    Json.Group group = new Json.Group().put("name", cut.name());
+    group.putIf(!(cut.shape() instanceof CutShape.Table), "shape", shape(cut.shape()));
+    group.putIf(!cut.zones().isEmpty(), "zones", byZone(cut.zones(), GuestWriter::shape));
+    cut.frame()
+        .ifPresent(
+            frame ->
+                group.put(
+                    "faceFrame",
+                    new Json.Group()
+                        .put("shortest", Kind.LENGTH.write(frame.shortest()))
+                        .put("longest", Kind.LENGTH.write(frame.longest()))
+                        .putIf(
+                            !frame.depth().equals(Haircut.FaceFrame.USUAL_DEPTH),
+                            "depth",
+                            Kind.LENGTH.write(frame.depth()))
+                        .toMap()));
+    group.putIf(cut.texture() != Texture.STRAIGHT, "texture", cut.texture().words());
+    return group.toMap();
+  }
+
+  private static Object shape(CutShape shape) {
+    return shape.<Object>match(
+        s -> "table",
+        s -> shape("oneLength", new Json.Group().put("atNape", Kind.LENGTH.write(s.atNape()))),
+        s ->
+            shape(
+                "graduated",
+                new Json.Group()
+                    .put("atNape", Kind.LENGTH.write(s.atNape()))
+                    .put("held", Kind.ANGLE.write(s.held()))),
+        s -> shape("uniformLayers", new Json.Group().put("length", Kind.LENGTH.write(s.length()))),
+        s -> shape("longLayers", new Json.Group().put("onTop", Kind.LENGTH.write(s.onTop()))));
+  }
+
+  private static Object shape(String key, Json.Group how) {
+    return new Json.Group().put(key, how.toMap()).toMap();
   }
 
   /** Of those that occur equally often, the longest. */

@@ -76,8 +76,7 @@ public final class Body {
               for (int j = 0; j < ny; j++) {
                 double y = lowY + j * spacing;
                 for (int k = 0; k < nz; k++) {
-                  values[(i * ny + j) * nz + k] =
-                      (float) function.value(x, y, lowZ + k * spacing);
+                  values[(i * ny + j) * nz + k] = (float) function.value(x, y, lowZ + k * spacing);
                 }
               }
             });

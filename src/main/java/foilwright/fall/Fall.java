@@ -55,8 +55,7 @@ public final class Fall {
     axisStep = step * texture.shortening();
     HairProfile hair = roots.hair().hair();
     double d = hair.diameter().toMillimetres();
-    double amount =
-        hair.density().toHairsPerSquareMillimetre() * Math.PI * d * d / 4 / FILLED;
+    double amount = hair.density().toHairsPerSquareMillimetre() * Math.PI * d * d / 4 / FILLED;
     perMm = amount;
     coat = COAT_MM * Math.sqrt(Math.min(2, amount / 0.128)) + 0.7 * texture.radiusMm();
     goal = new Goal(roots.hair().head(), settings.style());
@@ -166,9 +165,7 @@ public final class Fall {
       }
       double side = roots.isRight(hair) ? 1 : -1;
       double sweep =
-          style == HairStyle.NATURAL || style == HairStyle.TUCKED
-              ? smooth((length - 95) / 70)
-              : 0;
+          style == HairStyle.NATURAL || style == HairStyle.TUCKED ? smooth((length - 95) / 70) : 0;
       double tuck = style == HairStyle.TUCKED && ahead ? smooth((length - 120) / 60) : 0;
 
       // Setting out: along the comb, a little off the scalp.
@@ -189,12 +186,14 @@ public final class Fall {
       double depth =
           Math.max(
               0.35,
-              1 + 0.22 * Noise.normal(key, 25) + 0.14 * Noise.normal(clump, 25)
-                  + 0.10 * Noise.normal(lock, 25) + (free ? 0.6 : 0));
+              1
+                  + 0.22 * Noise.normal(key, 25)
+                  + 0.14 * Noise.normal(clump, 25)
+                  + 0.10 * Noise.normal(lock, 25)
+                  + (free ? 0.6 : 0));
       double phase = 2 * Math.PI * Noise.even(clump, 26) + 0.35 * Noise.normal(key, 26);
       double turn = texture.turnMm() * (1 + 0.12 * Noise.normal(lock, 27));
-      double radius =
-          texture.radiusMm() * (1 + 0.25 * Noise.normal(clump, 28)) + (free ? 1.2 : 0);
+      double radius = texture.radiusMm() * (1 + 0.25 * Noise.normal(clump, 28)) + (free ? 1.2 : 0);
       double keep = Math.exp(-axisStep / MEMORY_MM);
       double tighten = style == HairStyle.TIED_UP ? 0.35 : style == HairStyle.SWEPT_BACK ? 0.7 : 1;
       boolean tied = false;
@@ -214,9 +213,7 @@ public final class Fall {
         double gx = slope[0];
         double gy = slope[1];
         double gz = slope[2];
-        double off =
-            LEAST_MM
-                + tighten * depth * coat * (1 - Math.exp(-perMm * s / coat));
+        double off = LEAST_MM + tighten * depth * coat * (1 - Math.exp(-perMm * s / coat));
 
         double pull = Math.exp(-s / fade);
         double wx = cx * pull;
@@ -310,7 +307,7 @@ public final class Fall {
         pz = qz;
         s += ds;
 
-        double coil = radius * smooth(s / 45) ;
+        double coil = radius * smooth(s / 45);
         // Across the hair: level, and at a right angle to it.
         double ux = dy;
         double uy = -dx;

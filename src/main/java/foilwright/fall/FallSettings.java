@@ -17,8 +17,7 @@ public record FallSettings(int hairs, Length step, long seed, HairStyle style, L
   public static final int MOST_HAIRS = 400_000;
   public static final int USUAL_HAIRS = 60_000;
   public static final FallSettings USUAL =
-      new FallSettings(
-          USUAL_HAIRS, Length.ofMillimetres(3), 1, HairStyle.NATURAL, Length.ZERO);
+      new FallSettings(USUAL_HAIRS, Length.ofMillimetres(3), 1, HairStyle.NATURAL, Length.ZERO);
 
   public FallSettings {
     if (hairs < LEAST_HAIRS || hairs > MOST_HAIRS) {

@@ -4,11 +4,13 @@ import foilwright.anatomy.Zone;
 import foilwright.geometry.Vector3;
 import foilwright.geometry.surface.DirectionField;
 import foilwright.geometry.surface.ScalarField;
+import foilwright.geometry.surface.SurfaceDistance;
 import foilwright.geometry.surface.SurfacePoint;
 import foilwright.geometry.surface.TriangleMesh;
 import foilwright.hair.HairOnHead;
 import foilwright.head.Head;
 import foilwright.units.Density;
+import java.util.Arrays;
 
 /**
  * Where hairs root, how long each is and which way it sets out.
@@ -63,7 +65,7 @@ public final class Roots {
     clumps = new long[count];
     locks = new long[count];
     right = new boolean[count];
-    spread(mesh, expected, all);
+    spread(expected, all);
     Comb comb = Comb.of(head);
     ScalarField beside = head.besidePart();
     ScalarField fromHairline = head.distanceFromHairline();
@@ -74,8 +76,7 @@ public final class Roots {
 
   /** The roots of a head of hair as settings ask for them. */
   public static Roots of(HairOnHead hair, FallSettings settings) {
-    return new Roots(
-        hair, settings.hairs(), settings.seed(), settings.grown().toMillimetres());
+    return new Roots(hair, settings.hairs(), settings.seed(), settings.grown().toMillimetres());
   }
 
   /** Hairs of each triangle by density and area. */
@@ -87,7 +88,8 @@ public final class Roots {
     for (int t = 0; t < expected.length; t++) {
       double perMm2 = usual;
       if (!even) {
-        SurfacePoint middle = new SurfacePoint(t, 1 / 3.0, 1 / 3.0, mesh.point(t, 1 / 3.0, 1 / 3.0));
+        SurfacePoint middle =
+            new SurfacePoint(t, 1 / 3.0, 1 / 3.0, mesh.point(t, 1 / 3.0, 1 / 3.0));
         Zone zone = hair.head().zoneAt(middle);
         Density density = hair.hair().densityIn(zone);
         perMm2 = density.toHairsPerSquareMillimetre();
@@ -97,7 +99,7 @@ public final class Roots {
     return expected;
   }
 
-  private void spread(TriangleMesh mesh, double[] expected, double all) {
+  private void spread(double[] expected, double all) {
     double share = count / all;
     double sum = 0;
     int i = 0;
@@ -145,7 +147,7 @@ public final class Roots {
             .plus(f.times(SPREAD_MM * Noise.normal(keys[i], 4)));
     put(places, i, moved);
     put(outward, i, n);
-    put(combs, i, comb.at(t, right[i]));
+    put(combs, i, comb.at(t));
     clumps[i] = cell(moved, CLUMP_MM, keys[i]);
     locks[i] = cell(moved, LOCK_MM, keys[i]);
     double length = at.valueOf(hair.lengths()) + grownMm;
@@ -193,8 +195,7 @@ public final class Roots {
   /** Where on the scalp a hair roots. */
   public SurfacePoint point(int i) {
     TriangleMesh mesh = hair.head().mesh();
-    return new SurfacePoint(
-        triangles[i], w1[i], w2[i], mesh.point(triangles[i], w1[i], w2[i]));
+    return new SurfacePoint(triangles[i], w1[i], w2[i], mesh.point(triangles[i], w1[i], w2[i]));
   }
 
   /** Length of a hair, millimetres. */
@@ -253,7 +254,7 @@ public final class Roots {
     static Comb of(Head head) {
       TriangleMesh mesh = head.mesh();
       double[] start = new double[mesh.vertexCount()];
-      java.util.Arrays.fill(start, Double.POSITIVE_INFINITY);
+      Arrays.fill(start, Double.POSITIVE_INFINITY);
       Vector3 whorl =
           head.nearestOnScalp(
                   head.centreLine()
@@ -276,20 +277,19 @@ public final class Roots {
                   }
                 }
               });
-      ScalarField distance = foilwright.geometry.surface.SurfaceDistance.march(mesh, start);
+      ScalarField distance = SurfaceDistance.march(mesh, start);
       Vector3[] directions = new Vector3[mesh.triangleCount()];
       for (int t = 0; t < directions.length; t++) {
         Vector3 away = DirectionField.gradientIn(mesh, distance, t);
         Vector3 n = mesh.normal(t);
         double mm = mesh.point(t, 1 / 3.0, 1 / 3.0).distance(whorl);
         double turn = TURN_RAD * Math.exp(-mm / TURN_FADE_MM);
-        directions[t] =
-            away.times(Math.cos(turn)).plus(n.cross(away).times(Math.sin(turn)));
+        directions[t] = away.times(Math.cos(turn)).plus(n.cross(away).times(Math.sin(turn)));
       }
       return new Comb(directions);
     }
 
-    Vector3 at(int triangle, boolean right) {
+    Vector3 at(int triangle) {
       return directions[triangle];
     }
   }

@@ -34,7 +34,7 @@ public final class HairOnHead {
     this.head = head;
     this.hair = hair;
     zones = Partition.of(head.mesh(), ZONES.stream().map(head::zone).toList());
-    lengthsMm = blended(head, hair.lengths());
+    lengthsMm = blended(head, hair);
   }
 
   public static HairOnHead of(Head head, HairProfile hair) {
@@ -98,21 +98,31 @@ public final class HairOnHead {
   }
 
   /**
-   * The table's lengths, averaged over the triangles round each vertex and then, as often as the
-   * blend needs, over each vertex's neighbours.
+   * The lengths of each zone, averaged over the triangles round each vertex and then, as often as
+   * the blend needs, over each vertex's neighbours. A cut of one shape has nothing to blend.
    */
-  private static ScalarField blended(Head head, Lengths table) {
+  private static ScalarField blended(Head head, HairProfile hair) {
     TriangleMesh mesh = head.mesh();
+    Haircut cut = hair.cut().orElse(Haircut.named("as typed"));
+    CutLengths shapes = new CutLengths(head, hair.lengths());
+    boolean one = cut.zones().isEmpty() && !(cut.shape() instanceof CutShape.Table);
+    double[] values =
+        one ? shapes.of(cut.shape(), Zone.CROWN).clone() : joined(head, mesh, cut, shapes);
+    cut.frame().ifPresent(frame -> shapes.frame(frame, values));
+    return ScalarField.of(mesh, values);
+  }
+
+  private static double[] joined(Head head, TriangleMesh mesh, Haircut cut, CutLengths shapes) {
     double[] sums = new double[mesh.vertexCount()];
     double[] weights = new double[mesh.vertexCount()];
     for (Zone zone : ZONES) {
-      double length = table.in(zone).toMillimetres();
+      double[] lengths = shapes.of(cut.in(zone), zone);
       Region region = head.zone(zone);
       for (int f = 0; f < region.fragmentCount(); f++) {
         double area = region.fragmentArea(f);
         for (int k = 0; k < 3; k++) {
           int v = mesh.corner(region.triangle(f), k);
-          sums[v] += area * length;
+          sums[v] += area * lengths[v];
           weights[v] += area;
         }
       }
@@ -127,7 +137,7 @@ public final class HairOnHead {
     for (long i = 0; i < rounds; i++) {
       values = averaged(mesh, values);
     }
-    return ScalarField.of(mesh, values);
+    return values;
   }
 
   /** Each value replaced by the mean over the other corners of the triangles round it. */

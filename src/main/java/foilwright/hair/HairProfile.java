@@ -25,8 +25,8 @@ import java.util.Optional;
  * @param zoneNatures where a zone differs from that; see {@link #natureIn}
  * @param oldLightener zones that were lightened before; a zone left out was not
  * @param lengths from scalp to tip by zone
- * @param cut name of a haircut whose lengths are wanted; stored and reported, while lengths are
- *     taken from the table
+ * @param cut the haircut, if known: it decides the lengths where it says how hair was held, and the
+ *     table decides elsewhere
  */
 public record HairProfile(
     Density density,
@@ -36,7 +36,7 @@ public record HairProfile(
     Map<Zone, HairNature> zoneNatures,
     Map<Zone, OldLightener> oldLightener,
     Lengths lengths,
-    Optional<String> cut) {
+    Optional<Haircut> cut) {
   public static final Density USUAL_DENSITY = Density.ofHairsPerSquareCentimetre(200);
   public static final Density MOST_DENSITY = Density.ofHairsPerSquareCentimetre(600);
 
@@ -115,6 +115,23 @@ public record HairProfile(
   public HairProfile withLengths(Lengths table) {
     return new HairProfile(
         density, zoneFactors, diameter, nature, zoneNatures, oldLightener, table, cut);
+  }
+
+  public HairProfile withCut(Haircut other) {
+    return new HairProfile(
+        density,
+        zoneFactors,
+        diameter,
+        nature,
+        zoneNatures,
+        oldLightener,
+        lengths,
+        Optional.of(other));
+  }
+
+  /** The texture of the hair; straight when no cut says otherwise. */
+  public Texture texture() {
+    return cut.map(Haircut::texture).orElse(Texture.STRAIGHT);
   }
 
   public HairProfile withNature(HairNature whole, Map<Zone, HairNature> byZone) {

@@ -36,8 +36,8 @@ public enum Texture {
   }
 
   /**
-   * Length along the line for a length along the hair, 0 to 1: the coil of a circle's radius has
-   * 1 / sqrt(1 + (2 pi radius / turn)^2) of its length.
+   * Length along the line for a length along the hair, 0 to 1: the coil of a circle's radius has 1
+   * / sqrt(1 + (2 pi radius / turn)^2) of its length.
    */
   public double shortening() {
     double slope = 2 * Math.PI * radiusMm / turnMm;

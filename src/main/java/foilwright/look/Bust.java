@@ -16,6 +16,7 @@ final class Bust {
 
   /** Over this height above the lower edge the figure fades out. */
   private static final double FADE_MM = 60;
+
   private static final Colour SKIN = Colour.ofRgb(0xd8b49c);
   private static final Colour CLOTH = Colour.ofRgb(0xb9b4ad);
   private static final Colour BROW = Colour.ofRgb(0x6a5143);
@@ -23,12 +24,23 @@ final class Bust {
   private static final float NOWHERE = Float.NEGATIVE_INFINITY;
 
   /** Template (x, z) of the drawn face, one half, and how it is drawn. */
-  private record Stroke(double[][] at, double widthMm, Colour ink, double strength) {}
+  private static final class Stroke {
+    private final double[][] at;
+    private final double widthMm;
+    private final Colour ink;
+    private final double strength;
+
+    Stroke(double[][] at, double widthMm, Colour ink, double strength) {
+      this.at = at;
+      this.widthMm = widthMm;
+      this.ink = ink;
+      this.strength = strength;
+    }
+  }
 
   private static final Stroke[] FACE = {
     new Stroke(
-        new double[][] {{13, 24}, {22, 28.5}, {33, 30.5}, {44, 28.5}, {52, 23.5}},
-        3.6, BROW, 0.55),
+        new double[][] {{13, 24}, {22, 28.5}, {33, 30.5}, {44, 28.5}, {52, 23.5}}, 3.6, BROW, 0.55),
     new Stroke(
         new double[][] {{17.5, 8}, {23, 4.6}, {31, 2.8}, {39, 4.2}, {46, 8.2}}, 1.7, BROW, 0.85),
     new Stroke(new double[][] {{18, 12}, {25, 14.5}, {33, 15.2}, {41, 13.6}}, 1.6, BROW, 0.18),
@@ -164,8 +176,7 @@ final class Bust {
     double b = p[i][c];
     double d = p[i + 1][c];
     double e = p[Math.min(i + 2, p.length - 1)][c];
-    return b
-        + 0.5 * t * (d - a + t * (2 * a - 5 * b + 4 * d - e + t * (3 * (b - d) + e - a)));
+    return b + 0.5 * t * (d - a + t * (2 * a - 5 * b + 4 * d - e + t * (3 * (b - d) + e - a)));
   }
 
   private void dab(Body body, double x, double z, Stroke stroke, double share) {
@@ -183,8 +194,7 @@ final class Bust {
     double row = (window.topMm() - side.up(x, y, z)) * scale - 0.5;
     double depth = side.near(x, y, z);
     double radius = Math.max(0.6, stroke.widthMm / 2 * scale * Math.max(share, 0.35));
-    double strength =
-        stroke.strength * Math.min(1, stroke.widthMm / 2 * scale / radius) * 0.30;
+    double strength = stroke.strength * Math.min(1, stroke.widthMm / 2 * scale / radius) * 0.30;
     int reach = (int) Math.ceil(radius + 1);
     for (int j = (int) row - reach; j <= row + reach; j++) {
       for (int i = (int) column - reach; i <= column + reach; i++) {

@@ -1,5 +1,6 @@
 package foilwright.look;
 
+import foilwright.anatomy.Zone;
 import foilwright.fall.Roots;
 import foilwright.geometry.Polyline;
 import foilwright.geometry.Vector3;
@@ -13,9 +14,9 @@ import foilwright.pattern.Pattern;
 import foilwright.pattern.Pick;
 import foilwright.placement.PlacedFoil;
 import foilwright.placement.Placement;
-import foilwright.anatomy.Zone;
 import foilwright.units.Length;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -40,6 +41,8 @@ public final class Dye {
   static final int FIRST_SLOT = 2;
   static final int CLASSES = FIRST_SLOT + MixSlot.values().length;
 
+  private static final List<MixSlot> SLOTS = List.of(MixSlot.values());
+
   private final List<PlacedFoil> foils;
   private final int[] foil;
   private final byte[] mix;
@@ -62,13 +65,17 @@ public final class Dye {
     this.grown = grown;
   }
 
+  /** The colour class of a mix slot. */
+  static int classOf(MixSlot slot) {
+    return FIRST_SLOT + SLOTS.indexOf(slot);
+  }
+
   /** Hair as the guest comes in: natural, with the old lightener that is on file. */
   public static Dye before(Roots roots, Length grown) {
     int count = roots.count();
     int[] foil = new int[count];
-    java.util.Arrays.fill(foil, -1);
-    return new Dye(
-        List.of(), foil, new byte[count], new float[count], old(roots, grown), grown);
+    Arrays.fill(foil, -1);
+    return new Dye(List.of(), foil, new byte[count], new float[count], old(roots, grown), grown);
   }
 
   /**
@@ -105,7 +112,7 @@ public final class Dye {
                 }
                 if (foil[i] >= 0 && weaves.get(foil[i]).takes(at.point())) {
                   PlacedFoil placed = foils.get(foil[i]);
-                  mix[i] = (byte) (FIRST_SLOT + MixSlot.valueOf(placed.mix()).ordinal());
+                  mix[i] = (byte) classOf(MixSlot.valueOf(placed.mix()));
                   double from = placed.startFromScalp().toMillimetres();
                   double uneven =
                       from > 0 ? Math.max(0, from + UNEVEN_MM * spread(roots.key(i))) : 0;
@@ -141,7 +148,7 @@ public final class Dye {
 
   private static float[] old(Roots roots, Length grown) {
     float[] start = new float[roots.count()];
-    java.util.Arrays.fill(start, Float.POSITIVE_INFINITY);
+    Arrays.fill(start, Float.POSITIVE_INFINITY);
     Map<Zone, OldLightener> zones = roots.hair().hair().oldLightener();
     if (zones.isEmpty()) {
       return start;

@@ -13,5 +13,4 @@ import foilwright.units.Share;
  * @param shown area of its coloured hair that is seen, each part from the side that sees most of it
  * @param coloured length of all its picked hairs together that is coloured
  */
-public record FoilSeen(
-    PlacedFoil foil, Share seen, Share buried, Area shown, Length coloured) {}
+public record FoilSeen(PlacedFoil foil, Share seen, Share buried, Area shown, Length coloured) {}

@@ -58,13 +58,10 @@ public final class Look {
 
   private static Painting.Hairs hairs(Strands strands, Dye dye, HairColours colours) {
     float[] palette = new float[3 * Dye.CLASSES];
-    boolean[] counted = new boolean[Dye.CLASSES];
     put(palette, Dye.NATURAL, colours.natural());
     put(palette, Dye.OLD, colours.old());
-    counted[Dye.OLD] = true;
     for (MixSlot slot : MixSlot.values()) {
-      put(palette, Dye.FIRST_SLOT + slot.ordinal(), colours.of(slot));
-      counted[Dye.FIRST_SLOT + slot.ordinal()] = colours.lightening().contains(slot);
+      put(palette, Dye.classOf(slot), colours.of(slot));
     }
     float[] bright = new float[strands.count()];
     for (int i = 0; i < bright.length; i++) {
@@ -77,7 +74,7 @@ public final class Look {
                       + 0.11 * uneven(strands.roots().clump(i))
                       + 0.07 * uneven(strands.roots().lock(i)));
     }
-    return new Painting.Hairs(dye, palette, bright, counted);
+    return new Painting.Hairs(dye, palette, bright);
   }
 
   /** About normal with mean 0 and standard deviation 1. */

@@ -2,6 +2,7 @@ package foilwright.look;
 
 import foilwright.fall.Roots;
 import foilwright.fall.Strands;
+import foilwright.pattern.MixSlot;
 import foilwright.placement.PlacedFoil;
 import foilwright.units.Area;
 import foilwright.units.Length;
@@ -155,9 +156,9 @@ public record LookFigures(
       of[Dye.NATURAL] = colours.natural();
       of[Dye.OLD] = colours.old();
       counted[Dye.OLD] = true;
-      for (foilwright.pattern.MixSlot slot : foilwright.pattern.MixSlot.values()) {
-        of[Dye.FIRST_SLOT + slot.ordinal()] = colours.of(slot);
-        counted[Dye.FIRST_SLOT + slot.ordinal()] = colours.lightening().contains(slot);
+      for (MixSlot slot : MixSlot.values()) {
+        of[Dye.classOf(slot)] = colours.of(slot);
+        counted[Dye.classOf(slot)] = colours.lightening().contains(slot);
       }
     }
   }
@@ -370,8 +371,7 @@ public record LookFigures(
                 + sums[c][top * (width + 1) + left];
       }
       double w = Math.max(box[3], 1);
-      return new Colour(
-          Math.max(0, box[0] / w), Math.max(0, box[1] / w), Math.max(0, box[2] / w));
+      return new Colour(Math.max(0, box[0] / w), Math.max(0, box[1] / w), Math.max(0, box[2] / w));
     }
   }
 }

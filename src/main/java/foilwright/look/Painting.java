@@ -45,7 +45,17 @@ final class Painting {
   private final double widthMm;
 
   /** What all views of one look share: the colours of each hair and how bright it is. */
-  record Hairs(Dye dye, float[] palette, float[] bright, boolean[] counted) {}
+  static final class Hairs {
+    private final Dye dye;
+    private final float[] palette;
+    private final float[] bright;
+
+    Hairs(Dye dye, float[] palette, float[] bright) {
+      this.dye = dye;
+      this.palette = palette;
+      this.bright = bright;
+    }
+  }
 
   private final int cellsWide;
   private final int cellsHigh;
@@ -115,9 +125,7 @@ final class Painting {
         .forEach(
             s ->
                 work.run(
-                    s,
-                    (int) ((long) count * s / SLICES),
-                    (int) ((long) count * (s + 1) / SLICES)));
+                    s, (int) ((long) count * s / SLICES), (int) ((long) count * (s + 1) / SLICES)));
   }
 
   private int stride() {
@@ -201,7 +209,7 @@ final class Painting {
                 if (figure[cell] > d + HIDDEN_MM) {
                   continue;
                 }
-                int behind = front[cell] - depth16(d) >> 1;
+                int behind = (front[cell] - depth16(d)) >> 1;
                 mine[cell * LAYERS + LAYER_AT[Math.min(behind, LAYER_AT.length - 1)]] += length;
               }
             }
@@ -358,8 +366,7 @@ final class Painting {
             beforeGreen = green;
             beforeBlue = blue;
           }
-          line(
-              beforeX, beforeY, beforeSeen, beforeRed, beforeGreen, beforeBlue, x, y, share);
+          line(beforeX, beforeY, beforeSeen, beforeRed, beforeGreen, beforeBlue, x, y, share);
           count(h, (k - 0.5f) * stepMm, beforeX, beforeY, x, y, beforeSeen + share, picked, old);
         }
         beforeX = x;
@@ -492,7 +499,7 @@ final class Painting {
       float t = 0.5f * per;
       for (int i = 0; i < steps; i++) {
         if (x >= 0 && y >= 0 && x < fineWidth && y < fineHeight) {
-          int at = 2 * ((int) y * fineWidth + (int) x);
+          int at = 2 * (((int) y) * fineWidth + (int) x);
           long weight = (long) w;
           long r = (long) (red0 + t * (red - red0));
           long g = (long) (green0 + t * (green - green0));

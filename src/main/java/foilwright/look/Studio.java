@@ -30,8 +30,7 @@ public final class Studio {
     double[] box = box(strands);
     double bottom =
         Math.max(
-            LOWEST_MM,
-            Math.min(LEAST_BOTTOM_MM, Math.floor((box[4] - 25) / ROUND_MM) * ROUND_MM));
+            LOWEST_MM, Math.min(LEAST_BOTTOM_MM, Math.floor((box[4] - 25) / ROUND_MM) * ROUND_MM));
     double top = Math.ceil(box[5] + MARGIN_MM);
     double half = Math.ceil(Math.max(-box[0], box[1]) + MARGIN_MM);
     double front = Math.ceil(Math.max(box[3], 128) + MARGIN_MM);
