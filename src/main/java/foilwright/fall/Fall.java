@@ -133,20 +133,12 @@ public final class Fall {
       double ny = outs[3 * hair + 1];
       double nz = outs[3 * hair + 2];
       double length = roots.lengthMm(hair);
-      boolean free = Noise.even(key, 20) < 0.012 && py < 62;
+      boolean free = Noise.even(key, 20) < 0.006 && py < 40;
 
-      // The comb's direction, unsteady by lock, clump and hair.
+      // The comb's direction; by lock and clump it is unsteady farther on.
       double stray = free ? 0.4 : 0.04;
-      double cx =
-          combs[3 * hair]
-              + stray * Noise.normal(key, 21)
-              + 0.10 * Noise.normal(clump, 21)
-              + 0.10 * Noise.normal(lock, 21);
-      double cy =
-          combs[3 * hair + 1]
-              + stray * Noise.normal(key, 22)
-              + 0.10 * Noise.normal(clump, 22)
-              + 0.10 * Noise.normal(lock, 22);
+      double cx = combs[3 * hair] + stray * Noise.normal(key, 21);
+      double cy = combs[3 * hair + 1] + stray * Noise.normal(key, 22);
       double cz = combs[3 * hair + 2] + stray * 0.5 * Noise.normal(key, 23);
       HairStyle style = goal.style;
       double fade = COMB_FADE_MM;
@@ -182,6 +174,8 @@ public final class Fall {
       dx /= size;
       dy /= size;
       dz /= size;
+      cx += 0.10 * Noise.normal(clump, 21) + 0.10 * Noise.normal(lock, 21);
+      cy += 0.10 * Noise.normal(clump, 22) + 0.10 * Noise.normal(lock, 22);
 
       double depth =
           Math.max(
@@ -190,9 +184,13 @@ public final class Fall {
                   + 0.22 * Noise.normal(key, 25)
                   + 0.14 * Noise.normal(clump, 25)
                   + 0.10 * Noise.normal(lock, 25)
-                  + (free ? 0.6 : 0));
-      double phase = 2 * Math.PI * Noise.even(clump, 26) + 0.35 * Noise.normal(key, 26);
-      double turn = texture.turnMm() * (1 + 0.12 * Noise.normal(lock, 27));
+                  + (free ? 0.4 : 0));
+      double phase =
+          2 * Math.PI * Noise.even(lock, 26)
+              + 0.7 * Noise.normal(clump, 26)
+              + 0.25 * Noise.normal(key, 26);
+      double turn =
+          texture.turnMm() * (1 + 0.08 * Noise.normal(lock, 27) + 0.02 * Noise.normal(clump, 27));
       double radius = texture.radiusMm() * (1 + 0.25 * Noise.normal(clump, 28)) + (free ? 1.2 : 0);
       double keep = Math.exp(-axisStep / MEMORY_MM);
       double tighten = style == HairStyle.TIED_UP ? 0.35 : style == HairStyle.SWEPT_BACK ? 0.7 : 1;
@@ -243,13 +241,15 @@ public final class Fall {
           }
         }
         if (sweep > 0 && py > 20) {
-          // In front of the face nobody wears long hair: it goes to its side.
-          double before = smooth((py - 25) / 40);
-          double low = smooth((goal.hairlineZ + 8 - pz) / 22);
-          double within = smooth((78 - Math.abs(px)) / 26) * (pz > -150 ? 1 : 0);
-          double f = sweep * before * low * within;
-          wx += (Math.abs(px) > 8 ? Math.signum(px) : side) * 2.4 * f;
-          wy -= 0.7 * f;
+          // In front of the face nobody wears long hair: it goes to its side and back.
+          double f =
+              sweep
+                  * smooth((py - 25) / 40)
+                  * smooth((goal.hairlineZ + 8 - pz) / 22)
+                  * smooth((pz + 125) / 45);
+          double within = smooth((80 - Math.abs(px)) / 26);
+          wx += (Math.abs(px) > 8 ? Math.signum(px) : side) * 2.4 * f * within;
+          wy -= 1.3 * f;
         }
         if (tuck > 0 && py > goal.earY && pz < 75 && pz > -30) {
           double f = tuck * smooth((75 - pz) / 30) * smooth((pz + 30) / 30);
@@ -258,10 +258,10 @@ public final class Fall {
           wx -= 0.3 * side * f;
         }
 
-        if (pz < -70 && pz > -330) {
+        if (pz < -45 && pz > -330) {
           // Over a shoulder hair parts: what grew before the ear comes forward, the rest goes back.
-          double f = smooth((-70 - pz) / 60) * smooth((Math.abs(px) - 30) / 30);
-          wy += (ahead ? 1 : -1) * f * (here < off + 8 ? 1.1 : 0.22);
+          double f = smooth((-45 - pz) / 60) * smooth((Math.abs(px) - 30) / 30);
+          wy += (ahead ? 1 : -1) * f * (here < off + 8 ? 1.3 : 0.2 * smooth((pz + 250) / 50));
         }
 
         double touch = Math.min(Math.max((off + 2 - here) / 2, 0), 1);
@@ -308,22 +308,14 @@ public final class Fall {
         s += ds;
 
         double coil = radius * smooth(s / 45);
-        // Across the hair: level, and at a right angle to it.
-        double ux = dy;
-        double uy = -dx;
-        double flat = Math.sqrt(ux * ux + uy * uy);
-        double rx;
-        double ry;
-        if (flat > 0.25) {
-          rx = ux / flat;
-          ry = uy / flat;
-        } else {
-          rx = -gy;
-          ry = gx;
-          double g = Math.sqrt(rx * rx + ry * ry) + 1e-6;
-          rx /= g;
-          ry /= g;
-        }
+        // Across the hair, along what it lies on.
+        double rx = dy * gz - dz * gy;
+        double ry = dz * gx - dx * gz;
+        double rz = dx * gy - dy * gx;
+        double aside = 1 / (Math.sqrt(rx * rx + ry * ry + rz * rz) + 0.02);
+        rx *= aside;
+        ry *= aside;
+        rz *= aside;
         double angle = phase + 2 * Math.PI * s / turn;
         double across = coil * Math.sin(angle);
         double outer = 0.7 * coil * (1 + Math.cos(angle));
@@ -332,7 +324,7 @@ public final class Fall {
             i,
             px + rx * across + gx * outer,
             py + ry * across + gy * outer,
-            pz + gz * outer);
+            pz + rz * across + gz * outer);
       }
     }
   }

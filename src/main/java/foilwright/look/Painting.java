@@ -431,7 +431,7 @@ final class Painting {
       float along = ta * la + tu * lu + tn * ln;
       float diffuse = (float) Math.sqrt(Math.max(0, 1 - along * along));
       float facing = na * la + nu * lu + nn * ln;
-      float form = Math.max(0, 0.36f + 0.64f * facing);
+      float form = Math.max(0.16f, 0.36f + 0.64f * facing);
       // Half way between lamp and viewer; the scales of a hair tilt its shine along it.
       float half = (ta * la + tu * lu + tn * (ln + 1)) * 0.537f;
       float off1 = half - 0.09f;
@@ -450,7 +450,7 @@ final class Painting {
       float deep = 0.30f + 0.70f * share;
       float base = deep * bright * (0.22f + 0.98f * form * (0.30f + 0.70f * diffuse));
       float bounce = deep * form * glow * 0.55f * bright;
-      float gloss = share * form * shine * 0.045f * bright;
+      float gloss = share * form * shine * 0.032f * bright;
 
       float[] palette = hairs.palette;
       float r = palette[0];
