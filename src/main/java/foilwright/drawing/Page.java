@@ -11,6 +11,9 @@ public interface Page {
   /** Sets a line of text. */
   void letter(Part.Lettering lettering);
 
+  /** Puts a picture of pixels over a box. */
+  void picture(Part.Photo photo);
+
   /** Called after the parts of a mark. */
   void close(Mark mark);
 }

@@ -21,6 +21,8 @@ public final class Painter {
           page.draw(shape);
         } else if (part instanceof Part.Lettering lettering) {
           page.letter(lettering);
+        } else if (part instanceof Part.Photo photo) {
+          page.picture(photo);
         }
       }
       page.close(mark);

@@ -3,7 +3,7 @@ package foilwright.drawing;
 import java.util.Objects;
 import java.util.Optional;
 
-/** One visible part of a mark: a shape or a line of lettering. */
+/** One visible part of a mark: a shape, a picture of pixels or a line of lettering. */
 public sealed interface Part {
 
   /** The least box that holds it; for lettering the ink of a capital, not of a descender. */
@@ -36,6 +36,19 @@ public sealed interface Part {
     @Override
     public Box bounds() {
       return curve.bounds();
+    }
+  }
+
+  /** A picture of pixels, stretched over a box. */
+  record Photo(Box box, Raster raster) implements Part {
+    public Photo {
+      Objects.requireNonNull(box);
+      Objects.requireNonNull(raster);
+    }
+
+    @Override
+    public Box bounds() {
+      return box;
     }
   }
 

@@ -18,6 +18,7 @@ public enum Role {
   TAPE_LINE("tape-line"),
   PROBLEM("problem"),
   NOTE("note"),
+  PICTURE("picture"),
   HEADING("heading"),
   LEGEND("legend"),
   TIME_AXIS("time-axis"),

@@ -61,6 +61,9 @@ public record Scene(
           shape.fill().map(Ink::grey),
           shape.pen().map(pen -> new Pen(pen.ink().grey(), pen.weight(), pen.dash())));
     }
+    if (part instanceof Part.Photo photo) {
+      return new Part.Photo(photo.box(), photo.raster().inGrey());
+    }
     Part.Lettering text = (Part.Lettering) part;
     return new Part.Lettering(text.text(), text.start(), text.size(), text.ink().grey());
   }

@@ -11,6 +11,7 @@ import foilwright.units.Length;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * The hair of one person on one head: how many hairs root in a part of the scalp, and how long they
@@ -30,15 +31,29 @@ public final class HairOnHead {
   private final Partition zones;
   private final ScalarField lengthsMm;
 
-  private HairOnHead(Head head, HairProfile hair) {
+  private HairOnHead(Head head, HairProfile hair, ScalarField lengthsMm) {
+    this.lengthsMm = lengthsMm;
     this.head = head;
     this.hair = hair;
     zones = Partition.of(head.mesh(), ZONES.stream().map(head::zone).toList());
-    lengthsMm = blended(head, hair);
   }
 
   public static HairOnHead of(Head head, HairProfile hair) {
-    return new HairOnHead(head, hair);
+    return new HairOnHead(head, hair, blended(head, hair));
+  }
+
+  /**
+   * The same hair with its part combed elsewhere: lengths stay as they were cut.
+   *
+   * @param other the same head with another part
+   */
+  public HairOnHead worn(Head other) {
+    TriangleMesh mesh = other.mesh();
+    double[] values = new double[mesh.vertexCount()];
+    IntStream.range(0, values.length)
+        .parallel()
+        .forEach(v -> values[v] = head.nearestOnScalp(mesh.vertex(v)).valueOf(lengthsMm));
+    return new HairOnHead(other, hair, ScalarField.of(mesh, values));
   }
 
   public Head head() {

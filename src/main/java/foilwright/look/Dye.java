@@ -81,12 +81,14 @@ public final class Dye {
   /**
    * Hair after a pattern was worked.
    *
+   * @param head the one the pattern was placed on: that of the roots, or the same with another part
    * @param pattern the one that was placed
    * @param grown what has grown since
    */
-  public static Dye after(Roots roots, Placement placement, Pattern pattern, Length grown) {
+  public static Dye after(
+      Roots roots, Placement placement, Head head, Pattern pattern, Length grown) {
     List<PlacedFoil> foils = placement.foils();
-    Head head = roots.hair().head();
+    boolean same = roots.hair().head().mesh() == head.mesh();
     List<List<int[]>> pieces = pieces(foils, head.mesh().triangleCount());
     List<Weave> weaves = new ArrayList<>();
     for (PlacedFoil placed : foils) {
@@ -102,7 +104,8 @@ public final class Dye {
         .forEach(
             c -> {
               for (int i = c * 1024; i < Math.min(count, (c + 1) * 1024); i++) {
-                SurfacePoint at = roots.point(i);
+                SurfacePoint own = roots.point(i);
+                SurfacePoint at = same ? own : head.nearestOnScalp(own.point());
                 foil[i] = -1;
                 for (int[] piece : pieces.get(at.triangle())) {
                   if (foils.get(piece[0]).region().holds(piece[1], at.w1(), at.w2())) {

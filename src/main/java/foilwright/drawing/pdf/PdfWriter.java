@@ -1,5 +1,6 @@
 package foilwright.drawing.pdf;
 
+import foilwright.drawing.Box;
 import foilwright.drawing.Curve;
 import foilwright.drawing.Ink;
 import foilwright.drawing.Mark;
@@ -22,6 +23,7 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import org.apache.pdfbox.util.Matrix;
 
@@ -80,7 +82,7 @@ public final class PdfWriter {
       content.transform(new Matrix(k, 0, 0, -k, 0, height));
       content.setLineJoinStyle(ROUND_JOIN);
       content.setLineCapStyle(BUTT_CAP);
-      Painter.paint(scene, new PdfPage(content, font));
+      Painter.paint(scene, new PdfPage(document, content, font));
     }
   }
 
@@ -98,7 +100,8 @@ public final class PdfWriter {
   }
 
   /** Marks as they are; the format has no place for their names. */
-  private record PdfPage(PDPageContentStream content, PDFont font) implements Page {
+  private record PdfPage(PDDocument document, PDPageContentStream content, PDFont font)
+      implements Page {
     @Override
     public void open(Mark mark) {}
 
@@ -165,6 +168,22 @@ public final class PdfWriter {
               write(content::closePath);
             }
           });
+    }
+
+    @Override
+    public void picture(Part.Photo photo) {
+      Box box = photo.box();
+      write(
+          () ->
+              content.drawImage(
+                  LosslessFactory.createFromImage(document, photo.raster().toImage()),
+                  new Matrix(
+                      (float) box.width(),
+                      0,
+                      0,
+                      (float) -box.height(),
+                      (float) box.x(),
+                      (float) box.bottom())));
     }
 
     @Override

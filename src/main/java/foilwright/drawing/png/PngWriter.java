@@ -1,5 +1,6 @@
 package foilwright.drawing.png;
 
+import foilwright.drawing.Box;
 import foilwright.drawing.Mark;
 import foilwright.drawing.Page;
 import foilwright.drawing.Painter;
@@ -9,6 +10,7 @@ import foilwright.drawing.Typeface;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -74,6 +76,16 @@ public final class PngWriter {
     @Override
     public void draw(Part.Shape shape) {
       Painter.draw(shape, graphics);
+    }
+
+    @Override
+    public void picture(Part.Photo photo) {
+      Box box = photo.box();
+      AffineTransform place = AffineTransform.getTranslateInstance(box.x(), box.y());
+      place.scale(box.width() / photo.raster().width(), box.height() / photo.raster().height());
+      graphics.setRenderingHint(
+          RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
+      graphics.drawImage(photo.raster().toImage(), place, null);
     }
 
     @Override

@@ -2,6 +2,7 @@ package foilwright.drawing.svg;
 
 import static java.util.stream.Collectors.joining;
 
+import foilwright.drawing.Box;
 import foilwright.drawing.Ink;
 import foilwright.drawing.Mark;
 import foilwright.drawing.Page;
@@ -206,6 +207,17 @@ public final class SvgWriter {
     @Override
     public void draw(Part.Shape shape) {
       Painter.draw(shape, graphics);
+    }
+
+    @Override
+    public void picture(Part.Photo photo) {
+      Box box = photo.box();
+      out.append("<image x='").append(number(box.x()));
+      out.append("' y='").append(number(box.y()));
+      out.append("' width='").append(number(box.width()));
+      out.append("' height='").append(number(box.height()));
+      out.append("' preserveAspectRatio='none' xlink:href='data:image/png;base64,");
+      out.append(Base64.getEncoder().encodeToString(photo.raster().toPng())).append("'/>");
     }
 
     @Override
