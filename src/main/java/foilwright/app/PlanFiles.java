@@ -69,6 +69,11 @@ public final class PlanFiles {
     return Documents.write(PlanTree.of(plan));
   }
 
+  /** The figures of a look as JSON of the format {@code foilwright look 1}. */
+  public static byte[] json(LookedPlan looked) {
+    return Documents.write(LookTree.of(looked));
+  }
+
   /**
    * A table with a row for each foil in working order, under a row of column names; commas between
    * cells and quotes as RFC 4180 says.

@@ -152,6 +152,19 @@ public final class Sheets {
     return MixSheet.build(card, notes(plan), paper);
   }
 
+  /** What will be seen of a plan. */
+  public static List<SheetFile> look(LookedPlan looked, boolean pictures) {
+    return files(looked.plan().name() + "-look", LookPages.of(looked), pictures);
+  }
+
+  /** What will be seen of two plans on one guest, side by side. */
+  public static List<SheetFile> compare(LookedPlan one, LookedPlan other, boolean pictures) {
+    return files(
+        one.plan().name() + "-beside-" + FileNames.of(other.plan().pattern().title()) + "-look",
+        LookPages.of(one, other),
+        pictures);
+  }
+
   private static List<SheetFile> files(String name, List<Scene> pages, boolean pictures) {
     List<SheetFile> files = new ArrayList<>();
     for (int i = 0; i < pages.size(); i++) {

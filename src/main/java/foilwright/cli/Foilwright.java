@@ -85,6 +85,8 @@ public final class Foilwright {
             new MixCommand(),
             new DrawCommand(),
             new MarkCommand(),
+            new LookCommand(),
+            new CompareCommand(),
             new HeadCommand(),
             new CheckCommand(),
             new PatternsCommand(),

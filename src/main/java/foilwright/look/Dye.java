@@ -247,8 +247,17 @@ public final class Dye {
       return pick.pickedShare(slice).toFraction() / pick.shareAlong().toFraction();
     }
 
-    boolean takes(Vector3 p) {
+    /** Arc along the middle line; what lies beyond its ends goes straight on. */
+    private double along(Vector3 p) {
       double along = middle.nearestArc(p);
+      if (along <= 0) {
+        return p.minus(middle.first()).dot(middle.tangentAt(0));
+      }
+      return along >= width ? width + p.minus(middle.last()).dot(middle.tangentAt(width)) : along;
+    }
+
+    boolean takes(Vector3 p) {
+      double along = along(p);
       double length = width;
       double depth = 0;
       double slice = sliceStart + (sliceEnd - sliceStart) * along / width;

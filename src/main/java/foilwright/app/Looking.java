@@ -1,0 +1,168 @@
+package foilwright.app;
+
+import foilwright.anatomy.PartSide;
+import foilwright.fall.Body;
+import foilwright.fall.Fall;
+import foilwright.fall.FallSettings;
+import foilwright.fall.HairStyle;
+import foilwright.fall.Strands;
+import foilwright.fall.Watch;
+import foilwright.hair.HairOnHead;
+import foilwright.hair.Level;
+import foilwright.hair.Texture;
+import foilwright.head.Head;
+import foilwright.head.PartSetting;
+import foilwright.look.Advice;
+import foilwright.look.Dye;
+import foilwright.look.HairColours;
+import foilwright.look.Look;
+import foilwright.look.LookSettings;
+import foilwright.look.LookSide;
+import foilwright.look.Studio;
+import foilwright.pattern.MixSlot;
+import foilwright.placement.PlacedFoil;
+import foilwright.service.ProductEntry;
+import foilwright.service.ThreePoint;
+import foilwright.units.Length;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.ToDoubleFunction;
+
+/** Shows what will be seen of a plan: the hair as it falls, before, after, and later. */
+public final class Looking {
+  /** Growth of a month: published means are 0.84, 1.10 and 1.23 cm in 30 days by group. */
+  public static final Length GROWTH_OF_MONTH = Length.ofMillimetres(11);
+
+  /** The level that is drawn when the guest's is not known. */
+  private static final Level USUAL_LEVEL = new Level(5);
+
+  private static final List<LookSide> LESS = List.of(LookSide.FRONT, LookSide.BACK, LookSide.TOP);
+
+  private final Plan plan;
+  private final LookRequest request;
+  private final Consumer<String> progress;
+  private final HairOnHead hair;
+  private final Body body;
+  private final Texture texture;
+  private final FallSettings fall;
+  private final LookSettings settings;
+
+  private Looking(Plan plan, LookRequest request, Consumer<String> progress) {
+    this.plan = plan;
+    this.request = request;
+    this.progress = progress;
+    progress.accept("measuring the hair");
+    hair = HairOnHead.of(plan.head(), plan.guest().hair());
+    body = Body.of(plan.head());
+    texture = plan.guest().hair().texture();
+    fall = FallSettings.USUAL.withHairs(request.hairs()).withStyle(request.style());
+    Level level = plan.guest().hair().nature().level().orElse(USUAL_LEVEL);
+    settings =
+        LookSettings.of(HairColours.usual(level, lightening(plan), request.tone()))
+            .withHeight(request.heightPx());
+  }
+
+  /**
+   * Plans a pattern and looks at it.
+   *
+   * @param progress is told each step as it begins
+   */
+  public static LookOutcome look(
+      Workspace workspace, LookRequest request, Consumer<String> progress) {
+    PlanOutcome outcome = Planning.plan(workspace, request.plan(), progress);
+    return new LookOutcome(
+        outcome.plan().map(plan -> at(plan, request, progress)),
+        outcome.problems(),
+        outcome.unreachable());
+  }
+
+  /** Looks at a plan. */
+  public static LookedPlan at(Plan plan, LookRequest request, Consumer<String> progress) {
+    return new Looking(plan, request, progress).run();
+  }
+
+  private LookedPlan run() {
+    progress.accept("letting the hair fall");
+    Strands worn = Fall.of(hair, body, fall, texture, Watch.NOBODY);
+    progress.accept("looking at it");
+    Studio studio = Studio.of(worn, settings);
+    LookedPlan.Seen after = seen(worn, dyed(worn, Length.ZERO), studio, settings);
+    LookedPlan.Seen before = seen(worn, Dye.before(worn.roots(), Length.ZERO), studio, settings);
+
+    progress.accept("moving the part");
+    LookSettings less = settings.withSides(LESS);
+    PartSide other = otherSide(plan.head().part().side());
+    Head combed = plan.head().withPart(new PartSetting(other, plan.head().part().fromCentre()));
+    LookedPlan.Seen flipped = fallen(hair.worn(combed), fall, Length.ZERO, less);
+
+    progress.accept("tying it up");
+    LookedPlan.Seen up = fallen(hair, fall.withStyle(HairStyle.TIED_UP), Length.ZERO, settings);
+
+    Length grown = GROWTH_OF_MONTH.times(request.months());
+    Optional<LookedPlan.Seen> later = Optional.empty();
+    if (request.months() > 0) {
+      progress.accept("letting it grow");
+      later = Optional.of(fallen(hair, fall.withGrown(grown), grown, less));
+    }
+    ToDoubleFunction<PlacedFoil> minutes = foil -> minutes(plan, foil);
+    List<Advice> advice =
+        Advice.from(
+            after.figures(),
+            Optional.of(up.figures()),
+            later.map(LookedPlan.Seen::figures),
+            grown,
+            minutes);
+    return new LookedPlan(
+        plan,
+        request,
+        after,
+        before,
+        flipped,
+        other,
+        up,
+        later,
+        advice,
+        Advice.ranked(after.figures(), minutes));
+  }
+
+  private LookedPlan.Seen fallen(
+      HairOnHead on, FallSettings how, Length grown, LookSettings shown) {
+    Strands strands = Fall.of(on, body, how, texture, Watch.NOBODY);
+    return seen(strands, dyed(strands, grown), Studio.of(strands, shown), shown);
+  }
+
+  private static LookedPlan.Seen seen(Strands strands, Dye dye, Studio studio, LookSettings shown) {
+    return LookedPlan.Seen.of(Look.at(strands, dye, studio, shown, Watch.NOBODY));
+  }
+
+  private Dye dyed(Strands strands, Length grown) {
+    return Dye.after(strands.roots(), plan.placement(), plan.head(), plan.pattern(), grown);
+  }
+
+  /** Where the part goes when it is combed to the other side. */
+  static PartSide otherSide(PartSide side) {
+    return switch (side) {
+      case LEFT -> PartSide.RIGHT;
+      case RIGHT, CENTRE -> PartSide.LEFT;
+      case NONE -> PartSide.CENTRE;
+    };
+  }
+
+  private static double minutes(Plan plan, PlacedFoil foil) {
+    ThreePoint time = plan.house().pace().placing(foil);
+    return Math.max(0.01, time.mean().toMinutes());
+  }
+
+  private static Set<MixSlot> lightening(Plan plan) {
+    Set<MixSlot> slots = EnumSet.allOf(MixSlot.class);
+    slots.removeIf(
+        slot -> {
+          ProductEntry product = plan.house().products().get(slot.name());
+          return product != null && !product.kind().lightens();
+        });
+    return slots;
+  }
+}
