@@ -27,6 +27,8 @@ public final class Fall {
   /** No point of a hair lies nearer to the skin than this, but for the first steps at the root. */
   static final double LEAST_MM = 1;
 
+  private static final double OUT_MM = 5;
+  private static final double TOUCH_MM = 3;
   private static final int CHUNK = 256;
   private static final double COMB_FADE_MM = 70;
 
@@ -41,6 +43,7 @@ public final class Fall {
   private final FallSettings settings;
   private final Texture texture;
   private final double step;
+  private final double uneven;
   private final double axisStep;
   private final double perMm;
   private final double coat;
@@ -52,6 +55,7 @@ public final class Fall {
     this.settings = settings;
     this.texture = texture;
     step = settings.step().toMillimetres();
+    uneven = settings.unevenness();
     axisStep = step * texture.shortening();
     HairProfile hair = roots.hair().hair();
     double d = hair.diameter().toMillimetres();
@@ -70,6 +74,11 @@ public final class Fall {
   public static Strands of(
       HairOnHead hair, Body body, FallSettings settings, Texture texture, Watch watch) {
     return new Fall(Roots.of(hair, settings), body, settings, texture).run(watch);
+  }
+
+  /** The fall of given roots. */
+  static Strands of(Roots roots, Body body, FallSettings settings, Texture texture) {
+    return new Fall(roots, body, settings, texture).run(Watch.NOBODY);
   }
 
   private Strands run(Watch watch) {
@@ -133,13 +142,13 @@ public final class Fall {
       double ny = outs[3 * hair + 1];
       double nz = outs[3 * hair + 2];
       double length = roots.lengthMm(hair);
-      boolean free = Noise.even(key, 20) < 0.006 && py < 40;
+      boolean free = Noise.even(key, 20) < 0.006 * uneven && py < 40;
 
       // The comb's direction; by lock and clump it is unsteady farther on.
       double stray = free ? 0.4 : 0.04;
-      double cx = combs[3 * hair] + stray * Noise.normal(key, 21);
-      double cy = combs[3 * hair + 1] + stray * Noise.normal(key, 22);
-      double cz = combs[3 * hair + 2] + stray * 0.5 * Noise.normal(key, 23);
+      double cx = combs[3 * hair] + stray * noise(key, 21);
+      double cy = combs[3 * hair + 1] + stray * noise(key, 22);
+      double cz = combs[3 * hair + 2] + stray * 0.5 * noise(key, 23);
       HairStyle style = goal.style;
       double fade = COMB_FADE_MM;
       boolean ahead = py > goal.earY;
@@ -161,7 +170,7 @@ public final class Fall {
       double tuck = style == HairStyle.TUCKED && ahead ? smooth((length - 120) / 60) : 0;
 
       // Setting out: along the comb, a little off the scalp.
-      double lift = 0.24 + 0.08 * Noise.normal(key, 24) + (free ? 0.1 : 0);
+      double lift = 0.24 + 0.08 * noise(key, 24) + (free ? 0.1 : 0);
       double inward = cx * nx + cy * ny + cz * nz;
       double dx = cx - inward * nx;
       double dy = cy - inward * ny;
@@ -174,24 +183,21 @@ public final class Fall {
       dx /= size;
       dy /= size;
       dz /= size;
-      cx += 0.10 * Noise.normal(clump, 21) + 0.10 * Noise.normal(lock, 21);
-      cy += 0.10 * Noise.normal(clump, 22) + 0.10 * Noise.normal(lock, 22);
+      cx += 0.10 * noise(clump, 21) + 0.10 * noise(lock, 21);
+      cy += 0.10 * noise(clump, 22) + 0.10 * noise(lock, 22);
 
       double depth =
           Math.max(
               0.35,
               1
-                  + 0.22 * Noise.normal(key, 25)
-                  + 0.14 * Noise.normal(clump, 25)
-                  + 0.10 * Noise.normal(lock, 25)
+                  + 0.22 * noise(key, 25)
+                  + 0.14 * noise(clump, 25)
+                  + 0.10 * noise(lock, 25)
                   + (free ? 0.4 : 0));
       double phase =
-          2 * Math.PI * Noise.even(lock, 26)
-              + 0.7 * Noise.normal(clump, 26)
-              + 0.25 * Noise.normal(key, 26);
-      double turn =
-          texture.turnMm() * (1 + 0.08 * Noise.normal(lock, 27) + 0.02 * Noise.normal(clump, 27));
-      double radius = texture.radiusMm() * (1 + 0.25 * Noise.normal(clump, 28)) + (free ? 1.2 : 0);
+          2 * Math.PI * Noise.even(lock, 26) + 0.7 * noise(clump, 26) + 0.25 * noise(key, 26);
+      double turn = texture.turnMm() * (1 + 0.08 * noise(lock, 27) + 0.02 * noise(clump, 27));
+      double radius = texture.radiusMm() * (1 + 0.25 * noise(clump, 28)) + (free ? 1.2 : 0);
       double keep = Math.exp(-axisStep / MEMORY_MM);
       double tighten = style == HairStyle.TIED_UP ? 0.35 : style == HairStyle.SWEPT_BACK ? 0.7 : 1;
       boolean tied = false;
@@ -202,6 +208,17 @@ public final class Fall {
 
       put(points, from, px, py, pz);
       double s = 0;
+      // What fades or turns evenly along the hair is carried from step to step.
+      double thick = tighten * depth * coat;
+      double thin = 1;
+      double thinStep = Math.exp(-perMm * axisStep / coat);
+      double pull = 1;
+      double pullStep = Math.exp(-axisStep / fade);
+      double sin = Math.sin(phase);
+      double cos = Math.cos(phase);
+      double sinStep = Math.sin(2 * Math.PI * axisStep / turn);
+      double cosStep = Math.cos(2 * Math.PI * axisStep / turn);
+      double rise = 1 - Math.exp(-axisStep / 12);
       for (int i = from + 1; i < to; i++) {
         double ds = axisStep;
         if (i == to - 1) {
@@ -211,16 +228,16 @@ public final class Fall {
         double gx = slope[0];
         double gy = slope[1];
         double gz = slope[2];
-        double off = LEAST_MM + tighten * depth * coat * (1 - Math.exp(-perMm * s / coat));
-
-        double pull = Math.exp(-s / fade);
+        // At the root hair comes out of the skin; over the first millimetres it leaves it.
+        double least = LEAST_MM * Math.min(1, (s + ds) / OUT_MM);
+        double off = least + thick * (1 - thin);
         double wx = cx * pull;
         double wy = cy * pull;
         double wz = cz * pull - 1;
         if (style == HairStyle.TIED_UP) {
-          double hx = goal.tie.x() + 7 * Noise.normal(key, 30) - px;
-          double hy = goal.tie.y() + 3 * Noise.normal(key, 31) - py;
-          double hz = goal.tie.z() + 7 * Noise.normal(key, 32) - pz;
+          double hx = goal.tie.x() + 7 * noise(key, 30) - px;
+          double hy = goal.tie.y() + 3 * noise(key, 31) - py;
+          double hz = goal.tie.z() + 7 * noise(key, 32) - pz;
           double far = Math.sqrt(hx * hx + hy * hy + hz * hz);
           if (!tied && far > 9) {
             wx = 2.2 * hx / far;
@@ -229,9 +246,9 @@ public final class Fall {
           } else {
             if (!tied) {
               tied = true;
-              tx = goal.tieOut.x() + 0.45 * Noise.normal(key, 33) + 0.25 * Noise.normal(clump, 33);
-              ty = goal.tieOut.y() + 0.30 * Noise.normal(key, 34);
-              tz = goal.tieOut.z() + 0.25 * Noise.normal(key, 35);
+              tx = goal.tieOut.x() + 0.45 * noise(key, 33) + 0.25 * noise(clump, 33);
+              ty = goal.tieOut.y() + 0.30 * noise(key, 34);
+              tz = goal.tieOut.z() + 0.25 * noise(key, 35);
             }
             double push = 2.6 * Math.exp(-sinceTie / 38);
             wx = tx * push;
@@ -264,7 +281,10 @@ public final class Fall {
           wy += (ahead ? 1 : -1) * f * (here < off + 8 ? 1.3 : 0.2 * smooth((pz + 250) / 50));
         }
 
-        double touch = Math.min(Math.max((off + 2 - here) / 2, 0), 1);
+        double near = Math.min(Math.max((off + 2 - here) / 2, 0), 1);
+        // How much of what leads inwards is lost: all of it in contact, a share by the way before.
+        double soon = near * ds;
+        double touch = soon / (soon + (1 - near) * TOUCH_MM + 1e-12);
         double in = wx * gx + wy * gy + wz * gz;
         if (in < 0) {
           wx -= touch * in * gx;
@@ -286,11 +306,10 @@ public final class Fall {
         double qz = pz + dz * norm;
         double there = here + (dx * gx + dy * gy + dz * gz) * norm;
         if (there < off) {
-          double rise = (off - there) * (1 - Math.exp(-ds / 12));
-          rise = Math.max(rise, LEAST_MM - there);
-          qx += gx * rise;
-          qy += gy * rise;
-          qz += gz * rise;
+          double up = Math.max((off - there) * rise, least - there);
+          qx += gx * up;
+          qy += gy * up;
+          qz += gz * up;
           double lx = qx - px;
           double ly = qy - py;
           double lz = qz - pz;
@@ -316,9 +335,13 @@ public final class Fall {
         rx *= aside;
         ry *= aside;
         rz *= aside;
-        double angle = phase + 2 * Math.PI * s / turn;
-        double across = coil * Math.sin(angle);
-        double outer = 0.7 * coil * (1 + Math.cos(angle));
+        double sine = sin * cosStep + cos * sinStep;
+        cos = cos * cosStep - sin * sinStep;
+        sin = sine;
+        pull *= pullStep;
+        thin *= thinStep;
+        double across = coil * sin;
+        double outer = 0.7 * coil * (1 + cos);
         put(
             points,
             i,
@@ -327,6 +350,10 @@ public final class Fall {
             pz + rz * across + gz * outer);
       }
     }
+  }
+
+  private double noise(long key, int stream) {
+    return uneven * Noise.normal(key, stream);
   }
 
   private static void put(float[] points, int i, double x, double y, double z) {

@@ -28,6 +28,7 @@ public final class Roots {
 
   private final HairOnHead hair;
   private final long seed;
+  private final double uneven;
   private final double each;
   private final int count;
   private final int[] triangles;
@@ -42,9 +43,10 @@ public final class Roots {
   private final long[] locks;
   private final boolean[] right;
 
-  private Roots(HairOnHead hair, int wanted, long seed, double grownMm) {
+  private Roots(HairOnHead hair, FallSettings settings) {
     this.hair = hair;
-    this.seed = seed;
+    seed = settings.seed();
+    uneven = settings.unevenness();
     Head head = hair.head();
     TriangleMesh mesh = head.mesh();
     double[] expected = expected(hair);
@@ -52,7 +54,7 @@ public final class Roots {
     for (double e : expected) {
       all += e;
     }
-    count = (int) Math.min(wanted, Math.round(all));
+    count = (int) Math.min(settings.hairs(), Math.round(all));
     each = all / count;
     triangles = new int[count];
     w1 = new float[count];
@@ -70,13 +72,13 @@ public final class Roots {
     ScalarField beside = head.besidePart();
     ScalarField fromHairline = head.distanceFromHairline();
     for (int i = 0; i < count; i++) {
-      settle(i, mesh, comb, beside, fromHairline, grownMm);
+      settle(i, mesh, comb, beside, fromHairline, settings.grown().toMillimetres());
     }
   }
 
   /** The roots of a head of hair as settings ask for them. */
   public static Roots of(HairOnHead hair, FallSettings settings) {
-    return new Roots(hair, settings.hairs(), settings.seed(), settings.grown().toMillimetres());
+    return new Roots(hair, settings);
   }
 
   /** Hairs of each triangle by density and area. */
@@ -143,8 +145,7 @@ public final class Roots {
     Vector3 e = n.cross(Vector3.UP).norm() > 0.1 ? n.cross(Vector3.UP).unit() : Vector3.RIGHT;
     Vector3 f = n.cross(e);
     Vector3 moved =
-        p.plus(e.times(SPREAD_MM * Noise.normal(keys[i], 3)))
-            .plus(f.times(SPREAD_MM * Noise.normal(keys[i], 4)));
+        p.plus(e.times(SPREAD_MM * noise(keys[i], 3))).plus(f.times(SPREAD_MM * noise(keys[i], 4)));
     put(places, i, moved);
     put(outward, i, n);
     put(combs, i, comb.at(t));
@@ -154,21 +155,64 @@ public final class Roots {
     double edge = at.valueOf(fromHairline);
     if (edge < 6) {
       // Hair at the very edge is younger and shorter.
-      length *= 1 - 0.6 * (1 - edge / 6) * Noise.even(keys[i], 5);
+      length *= 1 - 0.6 * uneven * (1 - edge / 6) * Noise.even(keys[i], 5);
     }
     double share =
         1
-            + 0.025 * Noise.normal(keys[i], 6)
-            + 0.03 * Noise.normal(clumps[i], 6)
-            + 0.02 * Math.log(Math.max(Noise.even(keys[i], 7), 1e-3));
+            + 0.025 * noise(keys[i], 6)
+            + 0.03 * noise(clumps[i], 6)
+            + 0.02 * uneven * Math.log(Math.max(Noise.even(keys[i], 7), 1e-3));
     lengths[i] = (float) Math.max(2, length * share);
+  }
+
+  private double noise(long key, int stream) {
+    return uneven * Noise.normal(key, stream);
+  }
+
+  /** One hair alone, of a place, direction and length of its own, for a look at the fall itself. */
+  static Roots single(
+      HairOnHead hair,
+      FallSettings settings,
+      Vector3 place,
+      Vector3 outward,
+      Vector3 comb,
+      double lengthMm) {
+    return new Roots(hair, settings, place, outward, comb, lengthMm);
+  }
+
+  private Roots(
+      HairOnHead hair,
+      FallSettings settings,
+      Vector3 place,
+      Vector3 outward,
+      Vector3 comb,
+      double lengthMm) {
+    this.hair = hair;
+    seed = settings.seed();
+    uneven = settings.unevenness();
+    count = 1;
+    each = 1;
+    triangles = new int[1];
+    w1 = new float[1];
+    w2 = new float[1];
+    places = new float[3];
+    this.outward = new float[3];
+    combs = new float[3];
+    lengths = new float[] {(float) lengthMm};
+    keys = new long[1];
+    clumps = new long[1];
+    locks = new long[1];
+    right = new boolean[1];
+    put(places, 0, place);
+    put(this.outward, 0, outward);
+    put(combs, 0, comb);
   }
 
   private long cell(Vector3 p, double size, long key) {
     double blur = 0.22 * size;
-    long a = Math.round((p.x() + blur * Noise.normal(key, 8)) / size);
-    long b = Math.round((p.y() + blur * Noise.normal(key, 9)) / size);
-    long c = Math.round((p.z() + blur * Noise.normal(key, 10)) / size);
+    long a = Math.round((p.x() + blur * noise(key, 8)) / size);
+    long b = Math.round((p.y() + blur * noise(key, 9)) / size);
+    long c = Math.round((p.z() + blur * noise(key, 10)) / size);
     return Noise.mix(seed + ((a & 0x3ff) << 20 | (b & 0x3ff) << 10 | (c & 0x3ff)), (int) size);
   }
 

@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 
 /**
@@ -76,6 +77,21 @@ public final class Dye {
     int[] foil = new int[count];
     Arrays.fill(foil, -1);
     return new Dye(List.of(), foil, new byte[count], new float[count], old(roots, grown), grown);
+  }
+
+  /**
+   * Hair of which some is coloured from the scalp on, whatever foil would hold it.
+   *
+   * @param picked which hairs, by number
+   */
+  public static Dye where(Roots roots, IntPredicate picked, MixSlot slot) {
+    Dye dye = before(roots, Length.ZERO);
+    for (int i = 0; i < roots.count(); i++) {
+      if (picked.test(i)) {
+        dye.mix[i] = (byte) classOf(slot);
+      }
+    }
+    return dye;
   }
 
   /**

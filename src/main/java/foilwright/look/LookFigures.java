@@ -38,6 +38,8 @@ public record LookFigures(
   private static final int EYE_CELLS = 1;
   private static final int ROUND_CELLS = 13;
   private static final int LINE_STEP = 2;
+  private static final int CLOSE_LAG = 3;
+  private static final int MOST_LAG = 80;
   private static final double LEAST_LIGHT = 0.002;
 
   /** A step of hair counts as seen somewhere when a fifth of it is. */
@@ -105,12 +107,15 @@ public record LookFigures(
       all += to - from - 1;
       if (taken) {
         int f = dye.foil(h);
+        light += lightens ? 1 : 0;
+        lost += lightens && most < SEEN_SOMEWHERE ? 1 : 0;
+        if (f < 0) {
+          continue;
+        }
         colouredMm[f] += mine * step;
         seenMm[f] += mineSeen / 255 * step;
         hairs[f]++;
         hidden[f] += most < SEEN_SOMEWHERE ? 1 : 0;
-        light += lightens ? 1 : 0;
-        lost += lightens && most < SEEN_SOMEWHERE ? 1 : 0;
       }
     }
     double wide = roots.hair().hair().diameter().toMillimetres() * roots.each();
@@ -243,13 +248,12 @@ public record LookFigures(
         return new SideFigures(
             visible, 0, Length.ZERO, Length.ZERO, Length.ZERO, contrast(), left, right);
       }
-      double[] across = runs(mean, true);
-      double[] down = runs(mean, false);
+      double[] off = offSurroundings();
       return new SideFigures(
           visible,
-          across[1],
-          Length.ofMillimetres(across[0]),
-          Length.ofMillimetres(down[0]),
+          ribbons(mean),
+          Length.ofMillimetres(extent(off, true)),
+          Length.ofMillimetres(extent(off, false)),
           Length.ofMillimetres(shelf(mean / 2)),
           contrast(),
           left,
@@ -260,36 +264,101 @@ public record LookFigures(
       return map.window.side() == LookSide.FRONT ? acrossMm < 0 : acrossMm > 0;
     }
 
-    /** Mean length in millimetres of runs above a share, and their mean number in a line. */
-    private double[] runs(double above, boolean across) {
-      int lines = across ? height : width;
-      int length = across ? width : height;
-      double cells = 0;
+    /** Mean number of runs above a share, each at least two cells wide, in a level line. */
+    private double ribbons(double above) {
       int count = 0;
       int used = 0;
-      for (int line = 0; line < lines; line += LINE_STEP) {
+      for (int row = 0; row < height; row += LINE_STEP) {
         int run = 0;
         boolean any = false;
-        for (int k = 0; k <= length; k++) {
-          int at = across ? line * width + k : k * width + line;
-          boolean in = k < length && part[at];
+        for (int column = 0; column <= width; column++) {
+          int at = row * width + column;
+          boolean in = column < width && part[at];
           any |= in;
-          if (in && share[at] > above) {
-            run++;
-          } else if (run > 0) {
-            if (run > 1) {
-              cells += run;
-              count++;
-            }
-            run = 0;
-          }
+          boolean bright = in && share[at] > above;
+          count += !bright && run > 1 ? 1 : 0;
+          run = bright ? run + 1 : 0;
         }
         used += any ? 1 : 0;
       }
-      return new double[] {
-        count > 0 ? cells / count * Painting.FIGURE_CELL_MM : 0,
-        used > 0 ? count / (double) used : 0
-      };
+      return used > 0 ? count / (double) used : 0;
+    }
+
+    /**
+     * How far light goes on across or down, millimetres: twice the distance at which places agree
+     * half as well as close ones do (autocovariance of what they differ by from their surroundings,
+     * that at 4.5 mm being the measure, so that the grain of single hairs does not count).
+     */
+    private double extent(double[] off, boolean across) {
+      int length = Math.min(MOST_LAG, (across ? width : height) / 2);
+      double close = covariance(off, CLOSE_LAG, across);
+      if (!(close > 0)) {
+        return 0;
+      }
+      double before = 1;
+      for (int lag = CLOSE_LAG + 1; lag < length; lag++) {
+        double now = covariance(off, lag, across) / close;
+        if (now < 0.5) {
+          double at = lag - 1 + (before - 0.5) / (before - now);
+          return 2 * at * Painting.FIGURE_CELL_MM;
+        }
+        before = now;
+      }
+      return 2 * length * Painting.FIGURE_CELL_MM;
+    }
+
+    /** Each place's share less that of its surroundings of 40 mm. */
+    private double[] offSurroundings() {
+      double[][] sums = new double[2][(width + 1) * (height + 1)];
+      for (int row = 0; row < height; row++) {
+        for (int column = 0; column < width; column++) {
+          int at = row * width + column;
+          int s = (row + 1) * (width + 1) + column + 1;
+          double[] here = {part[at] ? share[at] : 0, part[at] ? 1 : 0};
+          for (int c = 0; c < 2; c++) {
+            sums[c][s] = here[c] + sums[c][s - 1] + sums[c][s - width - 1] - sums[c][s - width - 2];
+          }
+        }
+      }
+      double[] off = new double[share.length];
+      for (int row = 0; row < height; row++) {
+        for (int column = 0; column < width; column++) {
+          int at = row * width + column;
+          double count = box(sums[1], row, column, ROUND_CELLS);
+          off[at] = count > 0 ? share[at] - box(sums[0], row, column, ROUND_CELLS) / count : 0;
+        }
+      }
+      return off;
+    }
+
+    /** Sum over a box about a cell, from sums over all before it. */
+    private double box(double[] sums, int row, int column, int reach) {
+      int top = Math.max(0, row - reach);
+      int bottom = Math.min(height, row + reach + 1);
+      int left = Math.max(0, column - reach);
+      int right = Math.min(width, column + reach + 1);
+      return sums[bottom * (width + 1) + right]
+          - sums[top * (width + 1) + right]
+          - sums[bottom * (width + 1) + left]
+          + sums[top * (width + 1) + left];
+    }
+
+    private double covariance(double[] off, int lag, boolean across) {
+      double sum = 0;
+      long pairs = 0;
+      int step = across ? lag : lag * width;
+      int rows = across ? height : height - lag;
+      int columns = across ? width - lag : width;
+      for (int row = 0; row < rows; row++) {
+        for (int column = 0; column < columns; column++) {
+          int at = row * width + column;
+          if (part[at] && part[at + step]) {
+            sum += off[at] * off[at + step];
+            pairs++;
+          }
+        }
+      }
+      return pairs > 0 ? sum / pairs : 0;
     }
 
     private double shelf(double enough) {
@@ -358,17 +427,9 @@ public record LookFigures(
     }
 
     private Colour mean(double[][] sums, int row, int column, int reach) {
-      int top = Math.max(0, row - reach);
-      int bottom = Math.min(height, row + reach + 1);
-      int left = Math.max(0, column - reach);
-      int right = Math.min(width, column + reach + 1);
       double[] box = new double[4];
       for (int c = 0; c < 4; c++) {
-        box[c] =
-            sums[c][bottom * (width + 1) + right]
-                - sums[c][top * (width + 1) + right]
-                - sums[c][bottom * (width + 1) + left]
-                + sums[c][top * (width + 1) + left];
+        box[c] = box(sums[c], row, column, reach);
       }
       double w = Math.max(box[3], 1);
       return new Colour(Math.max(0, box[0] / w), Math.max(0, box[1] / w), Math.max(0, box[2] / w));

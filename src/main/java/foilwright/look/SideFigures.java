@@ -9,8 +9,9 @@ import foilwright.units.Share;
  * @param visible lightened share of the hair that is seen
  * @param ribbons how many ribbons lie side by side across the fall, the mean over level lines 3 mm
  *     apart; 0 when nothing lightened is seen
- * @param ribbonWidth their mean width across the fall
- * @param bandHeight mean height of what is lighter than the picture's mean, down the fall
+ * @param ribbonWidth how far light goes on across the fall: twice the distance at which places
+ *     agree half as well as those 4.5 mm apart (autocovariance of the lightened share)
+ * @param bandHeight the same down the fall
  * @param shelf depth of darker hair down the fall from where hair begins to be seen to the first
  *     that has half the picture's mean of light, the mean over upright lines
  * @param contrast how much places differ from their surroundings of 40 mm: the root mean square of

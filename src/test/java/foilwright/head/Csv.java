@@ -12,10 +12,10 @@ import java.util.List;
 import java.util.Map;
 
 /** Reads the reference tables of the tests: rows by column name; no quoting but of one field. */
-final class Csv {
+public final class Csv {
   private Csv() {}
 
-  static List<Map<String, String>> rows(String resource) {
+  public static List<Map<String, String>> rows(String resource) {
     try (InputStream in = Csv.class.getResourceAsStream(resource)) {
       if (in == null) {
         throw new IllegalArgumentException("no resource " + resource);
