@@ -1,11 +1,17 @@
 package foilwright.app;
 
 import foilwright.document.HouseDocument;
+import foilwright.fall.Body;
+import foilwright.fall.HairStyle;
 import foilwright.fall.NaturalFall;
+import foilwright.fall.SimulatedFall;
+import foilwright.geometry.surface.DirectionField;
 import foilwright.hair.HairOnHead;
 import foilwright.hair.Level;
 import foilwright.pattern.MixSlot;
 import foilwright.pattern.Pattern;
+import foilwright.pattern.Section;
+import foilwright.pattern.SectionShape;
 import foilwright.placement.PlacedFoil;
 import foilwright.placement.Placement;
 import foilwright.placement.Placer;
@@ -41,6 +47,7 @@ final class Workbench {
   private final Optional<Level> wish;
   private final Working working;
   private final Length meanLength;
+  private Optional<DirectionField> followed = Optional.empty();
 
   Workbench(
       HouseDocument room,
@@ -97,6 +104,25 @@ final class Workbench {
     return product == null || product.kind().lightens();
   }
 
+  /** How the hair lies: followed hair by hair where a section goes by it, else by gravity. */
+  private DirectionField fall(Pattern pattern) {
+    boolean byFall =
+        pattern.sections().stream()
+            .map(Section::shape)
+            .anyMatch(
+                shape ->
+                    shape instanceof SectionShape.AcrossFall
+                        || shape instanceof SectionShape.AlongFall);
+    if (!byFall) {
+      return NaturalFall.over(hair.head());
+    }
+    if (followed.isEmpty()) {
+      followed =
+          Optional.of(SimulatedFall.over(hair, Body.of(hair.head()), HairStyle.NATURAL));
+    }
+    return followed.get();
+  }
+
   Laid lay(Pattern pattern) {
     Placement placement =
         Placer.place(
@@ -107,7 +133,7 @@ final class Workbench {
                 room.hands().thinnestSlice(),
                 room.hands().thickestSlice(),
                 lightening()),
-            NaturalFall.over(hair.head()));
+            fall(pattern));
     boolean filled =
         placement.foils().stream().allMatch(foil -> with.products().containsKey(foil.mix()));
     if (placement.foils().isEmpty() || !filled) {

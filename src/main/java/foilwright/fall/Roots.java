@@ -1,5 +1,6 @@
 package foilwright.fall;
 
+import foilwright.anatomy.PartSide;
 import foilwright.anatomy.Zone;
 import foilwright.geometry.Vector3;
 import foilwright.geometry.surface.DirectionField;
@@ -299,11 +300,13 @@ public final class Roots {
       TriangleMesh mesh = head.mesh();
       double[] start = new double[mesh.vertexCount()];
       Arrays.fill(start, Double.POSITIVE_INFINITY);
+      // A part in the middle is combed to its end: the whorl then turns to neither side.
+      double swirl = head.part().side() == PartSide.CENTRE ? 0 : 1;
       Vector3 whorl =
           head.nearestOnScalp(
                   head.centreLine()
                       .at(WHORL_SHARE * head.centreLine().length())
-                      .plus(Vector3.RIGHT.times(WHORL_ASIDE_MM)))
+                      .plus(Vector3.RIGHT.times(swirl * WHORL_ASIDE_MM)))
               .point();
       int nearest = 0;
       for (int v = 0; v < start.length; v++) {
@@ -327,7 +330,7 @@ public final class Roots {
         Vector3 away = DirectionField.gradientIn(mesh, distance, t);
         Vector3 n = mesh.normal(t);
         double mm = mesh.point(t, 1 / 3.0, 1 / 3.0).distance(whorl);
-        double turn = TURN_RAD * Math.exp(-mm / TURN_FADE_MM);
+        double turn = swirl * TURN_RAD * Math.exp(-mm / TURN_FADE_MM);
         directions[t] = away.times(Math.cos(turn)).plus(n.cross(away).times(Math.sin(turn)));
       }
       return new Comb(directions);

@@ -190,7 +190,7 @@ class LookIdentityTest {
     Studio studio = Studio.of(strands, SHOWN);
     double bands = width(look(strands, studio, section(back, new SectionShape.Horizontal(), fill)));
     double ribbons =
-        width(
+        spread(
             look(
                 strands,
                 studio,
@@ -198,8 +198,8 @@ class LookIdentityTest {
     assertTrue(bands >= 1.5 * ribbons, bands + " beside " + ribbons);
   }
 
-  private static double width(Look look) {
-    return LookFigures.of(look).sides().get(LookSide.BACK).ribbonWidth().toMillimetres();
+  private static double spread(Look look) {
+    return LookFigures.of(look).sides().get(LookSide.BACK).spread();
   }
 
   @Test
