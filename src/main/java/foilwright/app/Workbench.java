@@ -117,8 +117,7 @@ final class Workbench {
       return NaturalFall.over(hair.head());
     }
     if (followed.isEmpty()) {
-      followed =
-          Optional.of(SimulatedFall.over(hair, Body.of(hair.head()), HairStyle.NATURAL));
+      followed = Optional.of(SimulatedFall.over(hair, Body.of(hair.head()), HairStyle.NATURAL));
     }
     return followed.get();
   }

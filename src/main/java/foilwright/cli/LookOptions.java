@@ -52,14 +52,12 @@ final class LookOptions {
   }
 
   static LookRequest request(String pattern, ParseResult options) {
-    LookRequest request =
-        LookRequest.of(
-            new PlanRequest(
-                pattern,
-                Options.find(options, "--guest"),
-                Options.find(options, "--house"),
-                Options.find(options, "--pace"),
-                Options.findPart(options)));
+    PlanRequest plan = PlanRequest.of(pattern);
+    plan = Options.find(options, "--guest").map(plan::withGuest).orElse(plan);
+    plan = Options.find(options, "--house").map(plan::withHouse).orElse(plan);
+    plan = Options.find(options, "--pace").map(plan::withPace).orElse(plan);
+    plan = Options.findPart(options).map(plan::withPart).orElse(plan);
+    LookRequest request = LookRequest.of(plan);
     if (Options.find(options, "--style").isPresent()) {
       request = request.withStyle(word(options, "--style", HairStyle.values(), HairStyle::words));
     }

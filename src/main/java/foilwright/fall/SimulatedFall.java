@@ -28,8 +28,7 @@ public final class SimulatedFall {
     TriangleMesh mesh = hair.head().mesh();
     HairOnHead followed =
         HairOnHead.of(hair.head(), HairProfile.usual(Length.ofMillimetres(FOLLOWED_MM)));
-    FallSettings settings =
-        FallSettings.USUAL.withHairs(HAIRS).withStyle(style).withUnevenness(0);
+    FallSettings settings = FallSettings.USUAL.withHairs(HAIRS).withStyle(style).withUnevenness(0);
     Strands strands = Fall.of(followed, body, settings, Texture.STRAIGHT, Watch.NOBODY);
     Vector3[] sums = new Vector3[mesh.triangleCount()];
     Arrays.fill(sums, Vector3.ZERO);

@@ -188,7 +188,8 @@ class LookIdentityTest {
     HairOnHead layers = HairOnHead.of(HEAD, HairProfile.usual(Length.ofMillimetres(80)));
     Strands strands = Fall.of(layers, BODY, SETTINGS, Texture.STRAIGHT, Watch.NOBODY);
     Studio studio = Studio.of(strands, SHOWN);
-    double bands = width(look(strands, studio, section(back, new SectionShape.Horizontal(), fill)));
+    double bands =
+        spread(look(strands, studio, section(back, new SectionShape.Horizontal(), fill)));
     double ribbons =
         spread(
             look(
