@@ -26,6 +26,7 @@ import foilwright.units.Share;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -269,10 +270,14 @@ public final class MixSheet {
               + " of product and "
               + bowl.developer()
               + " of developer";
+      // In this order: a map of the platform's own gives another one in each run.
+      Map<String, String> data = new LinkedHashMap<>();
+      data.put("bowl", bowl.name());
+      data.put("mix", bowl.slot());
       return new Table.Row(
           "bowl-" + bowl.name().toLowerCase(Locale.ROOT),
           title,
-          Map.of("bowl", bowl.name(), "mix", bowl.slot()),
+          data,
           cells,
           false);
     }
