@@ -37,7 +37,7 @@ public final class Looking {
   public static final Length GROWTH_OF_MONTH = Length.ofMillimetres(11);
 
   /** The level that is drawn when the guest's is not known. */
-  private static final Level USUAL_LEVEL = new Level(5);
+  static final Level USUAL_LEVEL = new Level(5);
 
   private static final List<LookSide> LESS = List.of(LookSide.FRONT, LookSide.BACK, LookSide.TOP);
 

@@ -2,12 +2,24 @@ package foilwright.app;
 
 import foilwright.document.HouseDocument;
 import foilwright.fall.Body;
+import foilwright.fall.Fall;
+import foilwright.fall.FallSettings;
 import foilwright.fall.HairStyle;
 import foilwright.fall.NaturalFall;
 import foilwright.fall.SimulatedFall;
+import foilwright.fall.Strands;
+import foilwright.fall.Watch;
 import foilwright.geometry.surface.DirectionField;
 import foilwright.hair.HairOnHead;
 import foilwright.hair.Level;
+import foilwright.look.Dye;
+import foilwright.look.FoilSeen;
+import foilwright.look.HairColours;
+import foilwright.look.Look;
+import foilwright.look.LookFigures;
+import foilwright.look.LookSettings;
+import foilwright.look.Studio;
+import foilwright.look.Tone;
 import foilwright.pattern.MixSlot;
 import foilwright.pattern.Pattern;
 import foilwright.pattern.Section;
@@ -38,9 +50,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 /** One guest's head in one house, on which patterns are laid and put on the clocks. */
 final class Workbench {
+  /** Enough for an order; a foil of 200 hairs is followed by about 30. */
+  private static final int HAIRS_FOR_RANKING = 15_000;
+
   private final HouseDocument room;
   private final PlannedHouse with;
   private final HairOnHead hair;
@@ -278,7 +294,7 @@ final class Workbench {
     if (whole.keeps(limits)) {
       return Optional.of(new Trim(whole, new Trimmed(limits, all, List.of(), whole.pattern())));
     }
-    List<Thinning.Choice> order = Thinning.rank(whole.placement(), hair.head());
+    List<Thinning.Choice> order = Thinning.rank(whole.placement(), seen(whole));
     int fails = 0;
     int keeps = all;
     Optional<Laid> best = Optional.empty();
@@ -294,6 +310,30 @@ final class Workbench {
     }
     List<Thinning.Choice> givenUp = order.subList(0, keeps);
     return best.map(laid -> new Trim(laid, new Trimmed(limits, all, givenUp, laid.pattern())));
+  }
+
+  /** How much of each foil's colour some side sees as this hair falls with this part. */
+  private Function<PlacedFoil, Thinning.Seen> seen(Laid whole) {
+    Strands strands =
+        Fall.of(
+            hair,
+            Body.of(hair.head()),
+            FallSettings.USUAL.withHairs(HAIRS_FOR_RANKING),
+            hair.hair().texture(),
+            Watch.NOBODY);
+    Level level = hair.hair().nature().level().orElse(Looking.USUAL_LEVEL);
+    LookSettings settings = LookSettings.of(HairColours.usual(level, lightening(), Tone.NEUTRAL));
+    Dye dye =
+        Dye.after(strands.roots(), whole.placement(), hair.head(), whole.pattern(), Length.ZERO);
+    Look look = Look.at(strands, dye, Studio.of(strands, settings), settings, Watch.NOBODY);
+    Map<Integer, FoilSeen> seen = new HashMap<>();
+    LookFigures.of(look).foils().forEach(foil -> seen.put(foil.foil().number(), foil));
+    return foil -> {
+      FoilSeen of = seen.get(foil.number());
+      return of == null
+          ? Thinning.estimate(foil, hair.head())
+          : new Thinning.Seen(of.seen(), "falls so in this cut with this part");
+    };
   }
 
   /** A pattern that keeps within limits, and what that took. */

@@ -275,11 +275,7 @@ public final class MixSheet {
       data.put("bowl", bowl.name());
       data.put("mix", bowl.slot());
       return new Table.Row(
-          "bowl-" + bowl.name().toLowerCase(Locale.ROOT),
-          title,
-          data,
-          cells,
-          false);
+          "bowl-" + bowl.name().toLowerCase(Locale.ROOT), title, data, cells, false);
     }
 
     private Table.Row sumRow(SlotMix slot, boolean crossed) {
