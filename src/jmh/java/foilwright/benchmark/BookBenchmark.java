@@ -87,6 +87,7 @@ public class BookBenchmark {
             false,
             false,
             false,
+            Optional.empty(),
             Optional.empty()));
   }
 }

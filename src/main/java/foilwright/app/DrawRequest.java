@@ -1,5 +1,6 @@
 package foilwright.app;
 
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Objects;
@@ -14,6 +15,7 @@ import java.util.Optional;
  * @param leftHanded the order and side of a left-handed person
  * @param grey without colour
  * @param start hour of the visit, for clock times
+ * @param today the day of drawing, before which nothing can be due
  */
 public record DrawRequest(
     List<SheetKind> sheets,
@@ -23,12 +25,14 @@ public record DrawRequest(
     boolean inches,
     boolean leftHanded,
     boolean grey,
-    Optional<LocalTime> start) {
+    Optional<LocalTime> start,
+    Optional<LocalDate> today) {
   public DrawRequest {
     sheets = List.copyOf(sheets);
     Objects.requireNonNull(paper);
     Objects.requireNonNull(format);
     Objects.requireNonNull(start);
+    Objects.requireNonNull(today);
     if (sheets.isEmpty()) {
       throw new IllegalArgumentException("name at least one sheet");
     }
@@ -47,6 +51,7 @@ public record DrawRequest(
         false,
         false,
         false,
+        Optional.empty(),
         Optional.empty());
   }
 
@@ -60,6 +65,7 @@ public record DrawRequest(
         false,
         false,
         false,
+        Optional.empty(),
         Optional.empty());
   }
 }

@@ -136,6 +136,13 @@ public final class Drawings {
   }
 
   private List<FilingSheet.Block> clientBlocks() {
+    List<String> stops = Sheets.stops(plan);
+    if (!stops.isEmpty()) {
+      List<String> sentences = new ArrayList<>();
+      stops.forEach(stop -> sentences.add(stop + "."));
+      sentences.add("No visit is planned until that is settled.");
+      return List.of(new FilingSheet.Block("Do not go on", List.of(), sentences));
+    }
     List<FilingSheet.Row> visit = new ArrayList<>();
     Optional<LocalDate> day = plan.rebooking().map(Rebooking::visit);
     day.ifPresent(date -> visit.add(new FilingSheet.Row("day", date.toString())));
@@ -148,9 +155,10 @@ public final class Drawings {
       price.quoted().ifPresent(quote -> visit.add(new FilingSheet.Row("price", quote.total())));
     }
     List<FilingSheet.Row> tests = new ArrayList<>();
-    day.ifPresent(
-        date ->
-            tests.add(new FilingSheet.Row("allergy alert test by", date.minusDays(3).toString())));
+    day.map(date -> date.minusDays(3))
+        .filter(latest -> request.today().map(today -> !latest.isBefore(today)).orElse(true))
+        .ifPresent(
+            latest -> tests.add(new FilingSheet.Row("allergy alert test by", latest.toString())));
     tests.add(new FilingSheet.Row("tested on", ""));
     tests.add(new FilingSheet.Row("looked at after 48 h", ""));
     List<FilingSheet.Row> later = new ArrayList<>();

@@ -37,8 +37,13 @@ final class OverTimeWords {
                     "",
                     (usual.isPresent() ? "" : "on a slow day (1 in 10), ")
                         + "all placed first and then taken out in the same order, "
-                        + over(o, foils),
-                    cure(times.cures()))
+                        + over(o, foils)
+                        + (times.visits().isEmpty()
+                            ? ""
+                            : usual.isPresent()
+                                ? "; as it is planned here, no foil is"
+                                : "; then take foils out as they fall due"),
+                    cure(times.told()))
                 .at(foils.get(o.foil()).centre()));
   }
 
@@ -55,6 +60,6 @@ final class OverTimeWords {
   private static String cure(List<Cure> cures) {
     return cures.isEmpty()
         ? "place fewer foils, or place them faster"
-        : cures.stream().filter(Cure::works).map(Cure::words).collect(Collectors.joining(" "));
+        : cures.stream().map(Cure::words).collect(Collectors.joining(" "));
   }
 }

@@ -5,6 +5,7 @@ import foilwright.service.mix.FoilSheets;
 import foilwright.service.mix.TonerMix;
 import foilwright.service.schedule.Cure;
 import foilwright.service.schedule.OverTime;
+import foilwright.service.schedule.Removal;
 import foilwright.service.visit.Price;
 import foilwright.service.visit.Visit;
 import foilwright.units.Minutes;
@@ -32,6 +33,8 @@ public record PlannedTimes(
     FoilSheets sheets,
     List<TonerMix> toner,
     List<Price> prices) {
+  private static final double LEAST_PACE = 0.7;
+
   public PlannedTimes {
     visits = List.copyOf(visits);
     Objects.requireNonNull(straight);
@@ -46,6 +49,25 @@ public record PlannedTimes(
     return visits.stream()
         .map(Visit::foilTime)
         .reduce((a, b) -> a.p90().compareTo(b.p90()) >= 0 ? a : b);
+  }
+
+  /**
+   * The cures worth telling: those that work, that are not done already, and no pace that nobody
+   * reaches from this one.
+   */
+  public List<Cure> told() {
+    boolean whilePlacing = visits.stream().anyMatch(v -> v.removal() == Removal.WHILE_PLACING);
+    boolean waves = visits.stream().anyMatch(v -> v.removal() == Removal.IN_WAVES);
+    return cures.stream()
+        .filter(Cure::works)
+        .filter(cure -> !(cure instanceof Cure.OutWhilePlacing && whilePlacing))
+        .filter(cure -> !(cure instanceof Cure.InWaves && waves))
+        .filter(cure -> !(cure instanceof Cure.TwoVisits && visits.size() > 1))
+        .filter(
+            cure ->
+                !(cure instanceof Cure.FasterPace pace)
+                    || pace.factor().map(f -> f >= LEAST_PACE).orElse(false))
+        .toList();
   }
 
   /** Chair time of all visits together. */

@@ -329,7 +329,7 @@ public final class Planning {
                 problems.add(
                     here(
                         OverTimeWords.failed(
-                            over, placement.foils(), request.working().wayOut(), times.cures()))));
+                            over, placement.foils(), request.working().wayOut(), times.told()))));
     OverTimeWords.straight(times, placement.foils()).ifPresent(p -> problems.add(here(p)));
     times.sheets().problems().forEach(p -> problems.add(house.locate(p)));
     for (Visit visit : times.visits()) {

@@ -7,6 +7,7 @@ import foilwright.drawing.svg.SvgWriter;
 import foilwright.geometry.surface.Region;
 import foilwright.head.Head;
 import foilwright.placement.PlacedFoil;
+import foilwright.problem.Problem;
 import foilwright.service.Caution;
 import foilwright.service.ProductEntry;
 import foilwright.service.SafetyAnswers;
@@ -138,8 +139,8 @@ public final class Sheets {
   static List<Scene> mixPages(Plan plan, int index, Optional<LocalTime> start, Paper paper) {
     PlannedTimes times = plan.times().orElseThrow();
     Visit visit = times.visits().get(index);
-    List<String> missing =
-        plan.guest().tests().missing().stream().map(SafetyQuestion::words).toList();
+    List<String> missing = new ArrayList<>(stops(plan));
+    plan.guest().tests().missing().forEach(q -> missing.add("missing: " + q.words()));
     MixCard card =
         new MixCard(
             visit.mix(),
@@ -204,7 +205,7 @@ public final class Sheets {
       int due = visit.firstDue();
       figures.add(
           new MapNotes.Total(
-              "first due",
+              "first out by",
               "foil "
                   + visit.foils().get(due).number()
                   + " by "
@@ -271,12 +272,18 @@ public final class Sheets {
         Locale.ROOT, "%.0f to %.0f min", time.p50().toMinutes(), Math.ceil(time.p90().toMinutes()));
   }
 
-  static List<String> cautions(Plan plan) {
-    List<String> sentences = new ArrayList<>();
-    plan.problems().stream()
+  /** What says: do not go on. */
+  static List<String> stops(Plan plan) {
+    return plan.problems().stream()
         .map(FoundProblem::problem)
         .filter(p -> p.code().startsWith(SafetyAnswers.STOP_CODE))
-        .forEach(p -> sentences.add(p.message() + "."));
+        .map(Problem::message)
+        .toList();
+  }
+
+  static List<String> cautions(Plan plan) {
+    List<String> sentences = new ArrayList<>();
+    stops(plan).forEach(stop -> sentences.add(stop + "."));
     String missing =
         plan.guest().tests().missing().stream()
             .map(SafetyQuestion::words)

@@ -2,7 +2,6 @@ package foilwright.app;
 
 import foilwright.document.VisitCalendar;
 import foilwright.service.Caution;
-import foilwright.service.SafetyAnswers;
 import foilwright.service.SafetyQuestion;
 import foilwright.service.visit.Block;
 import foilwright.service.visit.Visit;
@@ -40,10 +39,7 @@ public final class VisitEntry {
             visit.foils().size(),
             visit.chair().p50().toMinutes(),
             Math.ceil(visit.chair().p90().toMinutes())));
-    plan.problems().stream()
-        .map(FoundProblem::problem)
-        .filter(p -> p.code().startsWith(SafetyAnswers.STOP_CODE))
-        .forEach(p -> lines.add(p.message()));
+    lines.addAll(Sheets.stops(plan));
     List<SafetyQuestion> missing = plan.guest().tests().missing();
     if (!missing.isEmpty()) {
       lines.add(
@@ -63,7 +59,9 @@ public final class VisitEntry {
               block.length().toMinutes()));
     }
     return new VisitCalendar(
-            "Foils, " + plan.guest().number().orElse("no guest named"),
+            (Sheets.stops(plan).isEmpty() ? "" : "DO NOT GO ON: ")
+                + "Foils, "
+                + plan.guest().number().orElse("no guest named"),
             start,
             at(start, wholeMinutesUp(visit.chair().p90())),
             lines,

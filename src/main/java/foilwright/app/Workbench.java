@@ -42,6 +42,7 @@ import foilwright.service.visit.VisitPlanner;
 import foilwright.service.visit.VisitTerms;
 import foilwright.units.Length;
 import foilwright.units.Mass;
+import foilwright.units.Minutes;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
@@ -276,8 +277,8 @@ final class Workbench {
     return Price.of(
         room.prices(),
         visit.foils().size(),
-        visit.chair().p50(),
-        visit.chair().p90(),
+        Minutes.ofMinutes(Math.rint(visit.chair().p50().toMinutes())),
+        Minutes.ofMinutes(Math.ceil(visit.chair().p90().toMinutes())),
         visit.mix().bowls().size(),
         !room.toners().isEmpty());
   }

@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
@@ -47,7 +48,7 @@ final class DrawCommand implements Command {
 
   @Override
   public int run(ParseResult options, Terminal terminal) throws IOException {
-    DrawRequest request = request(options);
+    DrawRequest request = request(options, terminal);
     Path folder = Options.outFolder(options);
     try (Progress progress = Progress.start(terminal.err())) {
       PlanOutcome outcome =
@@ -66,7 +67,7 @@ final class DrawCommand implements Command {
     }
   }
 
-  private static DrawRequest request(ParseResult options) {
+  private static DrawRequest request(ParseResult options, Terminal terminal) {
     boolean all = options.hasMatchedOption("--all");
     if (all && options.hasMatchedOption("--sheets")) {
       throw new UsageException("Choose one of --all and --sheets.");
@@ -84,7 +85,8 @@ final class DrawCommand implements Command {
         options.hasMatchedOption("--inches"),
         options.hasMatchedOption("--left-handed"),
         options.hasMatchedOption("--grey"),
-        PlanOptions.hour(options));
+        PlanOptions.hour(options),
+        Optional.of(terminal.today()));
   }
 
   private static List<SheetKind> kinds(ParseResult options) {

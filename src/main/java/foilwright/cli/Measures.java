@@ -78,7 +78,7 @@ record Measures(boolean inches) {
 
   /** Minutes from the start of the visit. */
   String since(Minutes time) {
-    return format("minute %.0f", time.toMinutes());
+    return format("minute %.0f", Math.floor(time.toMinutes()));
   }
 
   String minutes(Minutes time) {

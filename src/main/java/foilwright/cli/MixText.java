@@ -34,6 +34,7 @@ final class MixText {
   }
 
   private void print(PlannedTimes times) {
+    out.println();
     out.println("Weights are of a usual day; the maker's sheet decides.");
     for (int i = 0; i < times.visits().size(); i++) {
       if (times.visits().size() > 1) {
@@ -90,7 +91,15 @@ final class MixText {
           "+ " + measures.grams(bowl.developer()) + " developer",
           "for " + bowl.foils().size() + " foils",
           "good until " + measures.since(visit.sinceStart(bowl.goodUntil())),
-          bowl.cross().map(cross -> "developer: " + cross.words()).orElse(""));
+          bowl.cross()
+              .map(
+                  cross ->
+                      "developer: blend "
+                          + cross.words()
+                          + ", and take "
+                          + measures.grams(bowl.developer())
+                          + " of it")
+              .orElse(""));
     }
     columns.print("  ", out);
   }
@@ -107,7 +116,16 @@ final class MixText {
             + measures.grams(toner.developer())
             + " developer of "
             + entry.developerStrength()
-            + toner.cross().map(cross -> " (" + cross.words() + ")").orElse("")
+            + toner
+                .cross()
+                .map(
+                    cross ->
+                        " (blend "
+                            + cross.words()
+                            + ", and take "
+                            + measures.grams(toner.developer())
+                            + " of it)")
+                .orElse("")
             + ", on the hair "
             + entry.window().words());
     List<String> steps = new ArrayList<>();

@@ -1,9 +1,12 @@
 package foilwright.cli;
 
+import foilwright.app.FoundProblem;
 import foilwright.app.Plan;
+import foilwright.problem.Severity;
 import java.io.PrintStream;
+import java.util.Locale;
 
-/** What every telling of a plan begins with. */
+/** What every telling of a plan begins with: whose it is, and what may stop the work. */
 final class PlanHeading {
   private PlanHeading() {}
 
@@ -16,5 +19,10 @@ final class PlanHeading {
             + ", pace "
             + plan.house().pace().name());
     out.println();
+    for (FoundProblem problem : plan.problems()) {
+      if (problem.problem().severity() != Severity.NOTE) {
+        out.printf(Locale.ROOT, "%-11s %s%n", "Look first", problem.problem().message());
+      }
+    }
   }
 }

@@ -1,15 +1,12 @@
 package foilwright.cli;
 
-import foilwright.app.FoundProblem;
 import foilwright.app.Plan;
 import foilwright.app.PlannedTimes;
 import foilwright.app.Trimmed;
 import foilwright.placement.Thinning;
-import foilwright.problem.Severity;
 import foilwright.service.PlacingTime;
 import foilwright.service.mix.SlotMix;
 import foilwright.service.mix.TonerMix;
-import foilwright.service.schedule.Cure;
 import foilwright.service.schedule.Removal;
 import foilwright.service.visit.Price;
 import foilwright.service.visit.Visit;
@@ -41,7 +38,6 @@ final class ShortAnswer {
 
   private void print() {
     PlanHeading.print(plan, out);
-    lookFirst();
     Plan.Totals totals = plan.totals();
     line(
         "Foils",
@@ -86,20 +82,17 @@ final class ShortAnswer {
     out.printf(Locale.ROOT, "%-11s %s%n", label, words);
   }
 
-  private void lookFirst() {
-    for (FoundProblem problem : plan.problems()) {
-      if (problem.problem().severity() != Severity.NOTE) {
-        line("Look first", problem.problem().message());
-      }
-    }
-  }
-
   private String placing() {
     List<String> others = new ArrayList<>();
     for (PlacingTime time : plan.placing().subList(1, plan.placing().size())) {
       others.add(time.pace().name() + " " + measures.range(time.total()));
     }
+    boolean alone =
+        plan.times()
+            .map(t -> t.visits().stream().allMatch(v -> v.schedule().hands() == 1))
+            .orElse(true);
     return measures.range(plan.placingTime())
+        + (alone ? "" : " for one pair of hands")
         + " at the pace "
         + plan.house().pace().name()
         + (others.isEmpty() ? "" : " (" + String.join(", ", others) + ")");
@@ -119,7 +112,7 @@ final class ShortAnswer {
       }
       price(times.prices().get(i));
     }
-    times.cures().stream().filter(Cure::works).forEach(cure -> line("Or else", cure.words()));
+    times.told().forEach(cure -> line("Or else", cure.words()));
   }
 
   private void visit(PlannedTimes times, Visit visit) {

@@ -41,6 +41,7 @@ final class TimesText {
   }
 
   private void print(PlannedTimes times) {
+    out.println();
     out.println(
         start.isPresent()
             ? "Times of day on a usual day."
@@ -119,7 +120,7 @@ final class TimesText {
     return start
         .map(
             time -> {
-              LocalTime then = time.plusMinutes(Math.round(since.toMinutes()));
+              LocalTime then = time.plusMinutes((long) Math.floor(since.toMinutes()));
               return String.format(Locale.ROOT, "%02d:%02d", then.getHour(), then.getMinute());
             })
         .orElseGet(() -> String.format(Locale.ROOT, "%.1f", since.toMinutes()));

@@ -13,6 +13,9 @@ import java.util.Optional;
 public final class AlertTest {
   private static final String PATH = "tests." + SafetyQuestion.ALLERGY_ALERT_TEST.key();
 
+  /** Older than half a year, a test is pointed out; how long one stands is the maker's to say. */
+  private static final int OLD_DAYS = 183;
+
   private AlertTest() {}
 
   /**
@@ -63,6 +66,20 @@ public final class AlertTest {
                   + " is less than 48 h before the visit of "
                   + visit,
               "move the visit to " + tested.get().plusDays(3) + " or later"));
+    }
+    if (days > OLD_DAYS) {
+      return List.of(
+          Problem.warning(
+              "alert-test-old",
+              PATH,
+              "the allergy alert test of "
+                  + tested.get()
+                  + " is "
+                  + days
+                  + " days before the visit of "
+                  + visit,
+              "see whether the maker's sheet lets it stand so long, else test anew; tested must be: "
+                  + each));
     }
     return days == 2
         ? List.of(

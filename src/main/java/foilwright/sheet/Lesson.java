@@ -77,6 +77,7 @@ final class Lesson {
       String angle,
       OptionalDouble acrossFallDeg,
       String slice,
+      String picks,
       String background,
       String start,
       Vector3 startAt,
@@ -183,6 +184,7 @@ final class Lesson {
         angle(foils),
         across,
         slice(foils),
+        picks(foils, section),
         background(foils, section),
         start(foils, first),
         at,
@@ -288,6 +290,33 @@ final class Lesson {
       return String.format(Locale.ROOT, "%.0f deg%s", (least + most) / 2, lower);
     }
     return String.format(Locale.ROOT, "%.0f to %.0f deg%s", least, most, lower);
+  }
+
+  /** How hair is taken out of the slices, each way once, and the mixes when there are several. */
+  static String picks(List<PlacedFoil> foils, Optional<Section> section) {
+    List<String> ways =
+        section.stream()
+            .flatMap(s -> s.fill().picks().stream())
+            .map(
+                pick ->
+                    pick.match(
+                        solid -> "solid, all of the slice",
+                        weave ->
+                            "weave, "
+                                + Wording.both(weave.pick().toMillimetres())
+                                + " picked, "
+                                + Wording.both(weave.gap().toMillimetres())
+                                + " left",
+                        zigzag ->
+                            "zigzag, teeth of "
+                                + Wording.both(zigzag.tooth().toMillimetres())
+                                + ", "
+                                + Wording.both(zigzag.gap().toMillimetres())
+                                + " left"))
+            .toList();
+    List<String> mixes = foils.stream().map(PlacedFoil::mix).distinct().sorted().toList();
+    return String.join(", then ", ways)
+        + (mixes.size() > 1 ? "; a letter by the number is the mix" : "");
   }
 
   static String slice(Collection<PlacedFoil> foils) {

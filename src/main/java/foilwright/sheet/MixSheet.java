@@ -195,8 +195,9 @@ public final class MixSheet {
       columns.add(Table.Column.text(0));
       columns.add(Table.Column.figure(15, "product", "g"));
       if (cross.isPresent()) {
-        columns.add(Table.Column.figure(18.5, "developer", stock(cross.get().stronger()) + ", g"));
-        columns.add(Table.Column.figure(18.5, "developer", stock(cross.get().weaker()) + ", g"));
+        columns.add(Table.Column.figure(14, "blend", stock(cross.get().stronger()) + ", g"));
+        columns.add(Table.Column.figure(14, "with", stock(cross.get().weaker()) + ", g"));
+        columns.add(Table.Column.figure(14, "take", "of it, g"));
       } else {
         columns.add(Table.Column.figure(18.5, "developer", "g"));
       }
@@ -250,6 +251,7 @@ public final class MixSheet {
         MixingCross cross = bowl.cross().orElseThrow();
         cells.add(Table.Cell.of(grams(cross.strongerWeight())));
         cells.add(Table.Cell.of(grams(cross.weakerWeight())));
+        cells.add(Table.Cell.of(grams(bowl.developer())));
       } else {
         cells.add(Table.Cell.of(grams(bowl.developer())));
       }
@@ -290,6 +292,7 @@ public final class MixSheet {
             Table.Cell.of(grams(sum(slot.bowls().stream().map(b -> cross(b).strongerWeight())))));
         cells.add(
             Table.Cell.of(grams(sum(slot.bowls().stream().map(b -> cross(b).weakerWeight())))));
+        cells.add(Table.Cell.of(grams(slot.developerWeight())));
       } else {
         cells.add(Table.Cell.of(grams(slot.developerWeight())));
       }
@@ -530,7 +533,7 @@ public final class MixSheet {
       TextFlow flow = layout.words();
       List<String> missing = missing();
       if (!missing.isEmpty()) {
-        flow.warning("Missing on file", missing);
+        flow.warning("Look at these before mixing", missing);
       }
       if (!notes.totals().isEmpty()) {
         flow.heading("Totals");
@@ -550,7 +553,7 @@ public final class MixSheet {
       List<String> missing = new ArrayList<>(card.missing());
       for (SlotMix slot : card.plan().slots()) {
         if (!slot.product().makersSheetOnFile()) {
-          missing.add("maker's sheet of " + slot.product().name());
+          missing.add("missing: maker's sheet of " + slot.product().name());
         }
       }
       return missing;

@@ -165,6 +165,7 @@ public final class StepSheet {
     flow.entry("foils", numbers(foils), LABEL_MM);
     flow.entry("partings", foils.get(0).shape() + ", " + step.angle(), LABEL_MM);
     flow.entry("slice", step.slice(), LABEL_MM);
+    flow.entry("picks", step.picks(), LABEL_MM);
     flow.entry("background", step.background(), LABEL_MM);
     flow.entry("start", step.start(), LABEL_MM);
     flow.entry("head", step.posture(), LABEL_MM);

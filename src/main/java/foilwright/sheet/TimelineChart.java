@@ -126,7 +126,7 @@ final class TimelineChart {
     List<Moment> moments = new ArrayList<>();
     int due = first(schedule, i -> schedule.in(i).plus(schedule.foils().get(i).window().least()));
     Minutes dueAt = schedule.in(due).plus(schedule.foils().get(due).window().least());
-    moments.add(moment("first-due", "first due", "foil " + number(schedule, due), dueAt, clock));
+    moments.add(moment("first-due", "first ready", "foil " + number(schedule, due), dueAt, clock));
     int by = first(schedule, schedule::outBy);
     moments.add(
         moment(

@@ -100,7 +100,8 @@ class SafetyAnswersTest {
   @ParameterizedTest
   @CsvSource({
     "2026-03-01,",
-    "2025-03-01,",
+    "2025-09-20,",
+    "2025-03-01, alert-test-old",
     "2026-03-02, alert-test-two-days",
     "2026-03-03, stop-alert-test-too-late",
     "2026-03-04, stop-alert-test-too-late",

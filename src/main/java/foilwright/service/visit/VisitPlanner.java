@@ -124,7 +124,7 @@ public final class VisitPlanner {
     if (finding.usual().isPresent() || finding.slow().isPresent()) {
       List<FoilTask> tasks =
           finding.usual().isPresent()
-              ? tasks(1, straight.fresh())
+              ? tasks(1, usual.fresh())
               : tasks(slowFactor, straightSlow.fresh());
       cures = Cures.of(tasks, hands, Removal.IN_PLACING_ORDER, weakerWindow()).cures();
     }
@@ -412,16 +412,27 @@ public final class VisitPlanner {
       List<Block> blocks, Schedule schedule, Minutes before, Minutes from, Minutes to) {
     boolean placing = false;
     boolean removing = false;
+    boolean between = false;
+    Minutes allIn = schedule.allIn();
     for (Action action : schedule.actions()) {
       if (action.start().compareTo(from) >= 0 && action.start().compareTo(to) < 0) {
-        removing |= action.work() == Action.Work.REMOVE;
-        placing |= action.work() != Action.Work.REMOVE;
+        boolean out = action.work() == Action.Work.REMOVE;
+        removing |= out;
+        placing |= !out;
+        between |= out && action.start().compareTo(allIn) < 0;
       }
+    }
+    String place = AppointmentPhase.PLACE.words();
+    String remove = AppointmentPhase.REMOVE.words();
+    if (placing && removing && !between) {
+      add(blocks, place, Block.Kind.HANDS, before.plus(from), before.plus(allIn));
+      add(blocks, remove, Block.Kind.HANDS, before.plus(allIn), before.plus(to));
+      return;
     }
     String name =
         placing && removing
             ? "place foils and take out those that are due"
-            : placing ? AppointmentPhase.PLACE.words() : AppointmentPhase.REMOVE.words();
+            : placing ? place : remove;
     add(blocks, name, Block.Kind.HANDS, before.plus(from), before.plus(to));
   }
 }
