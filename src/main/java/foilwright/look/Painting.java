@@ -23,9 +23,10 @@ final class Painting {
   private static final double LEAST_SEEN = 0.012;
   private static final int SUPER = 2;
   private static final double HIDDEN_MM = 3;
+  private static final double LONG_STEP_MM = 4;
   private static final int WEIGHT = 4096;
   private static final int LIGHT = 4095;
-  private static final int SLICES = 4;
+  private static final int SLICES = 2;
 
   /** Cells on which figures are taken. */
   static final double FIGURE_CELL_MM = 1.5;
@@ -308,6 +309,7 @@ final class Painting {
     private final float top = (float) (window.topMm() * window.pixelsPerMm() * SUPER);
     private final float toCell = (float) (1 / (CELL_MM * window.pixelsPerMm() * SUPER));
     private final float toPixel = 1f / SUPER;
+    private float[] shares = new float[256];
     private float red;
     private float green;
     private float blue;
@@ -338,30 +340,32 @@ final class Painting {
       float beforeRed = 0;
       float beforeGreen = 0;
       float beforeBlue = 0;
+      look(first, size, shiftX, shiftY, stepMm);
       for (int k = 0; k < size; k++) {
-        int i = 3 * (first + k);
-        float mm = p[i + across] * acrossSign;
-        float x = mm * scale - left;
-        float y = top - p[i + up] * scale;
-        float d = p[i + near] * nearSign;
-        float share = seenAt(x * toCell + shiftX, y * toCell + shiftY, d);
-        if (share > 0 && isBehindFigure(x, y, d)) {
-          share = 0;
+        float share = shares[k];
+        if (share == 0 && beforeSeen == 0) {
+          continue;
         }
-        boolean worth = share > LEAST_SEEN;
-        if (worth) {
+        int i = 3 * (first + k);
+        float x = p[i + across] * acrossSign * scale - left;
+        float y = top - p[i + up] * scale;
+        if (beforeSeen == 0 && k > 0) {
+          beforeX = p[i - 3 + across] * acrossSign * scale - left;
+          beforeY = top - p[i - 3 + up] * scale;
+        }
+        if (share > 0) {
           shade(h, i, k, first, size, share, bright, picked, old, stepMm);
           int held = (int) (255 * share);
           if (held > (seen[first + k] & 0xff)) {
             seen[first + k] = (byte) held;
           }
         }
-        if (k > 0 && (worth || beforeSeen > LEAST_SEEN)) {
-          if (!worth) {
+        if (k > 0) {
+          if (share == 0) {
             red = beforeRed;
             green = beforeGreen;
             blue = beforeBlue;
-          } else if (beforeSeen <= LEAST_SEEN) {
+          } else if (beforeSeen == 0) {
             beforeRed = red;
             beforeGreen = green;
             beforeBlue = blue;
@@ -376,6 +380,34 @@ final class Painting {
         beforeGreen = green;
         beforeBlue = blue;
       }
+    }
+
+    /**
+     * How much of each point of a hair is seen. Most points are buried: with short steps every
+     * second one is looked at first, and one between two that are buried counts as buried.
+     */
+    private void look(int first, int size, float shiftX, float shiftY, float stepMm) {
+      if (shares.length < size) {
+        shares = new float[2 * size];
+      }
+      int stride = stepMm <= LONG_STEP_MM ? 2 : 1;
+      for (int k = 0; k < size; k += stride) {
+        shares[k] = seenPoint(first + k, shiftX, shiftY);
+      }
+      for (int k = 1; k < size && stride == 2; k += 2) {
+        boolean near = shares[k - 1] > 0 || k + 1 == size || shares[k + 1] > 0;
+        shares[k] = near ? seenPoint(first + k, shiftX, shiftY) : 0;
+      }
+    }
+
+    private float seenPoint(int point, float shiftX, float shiftY) {
+      float[] p = strands.points();
+      int i = 3 * point;
+      float x = p[i + across] * acrossSign * scale - left;
+      float y = top - p[i + up] * scale;
+      float d = p[i + near] * nearSign;
+      float share = seenAt(x * toCell + shiftX, y * toCell + shiftY, d);
+      return share > LEAST_SEEN && !isBehindFigure(x, y, d) ? share : 0;
     }
 
     private boolean isBehindFigure(float x, float y, float d) {
