@@ -195,9 +195,9 @@ public final class MixSheet {
       columns.add(Table.Column.text(0));
       columns.add(Table.Column.figure(15, "product", "g"));
       if (cross.isPresent()) {
-        columns.add(Table.Column.figure(14, "blend", stock(cross.get().stronger()) + ", g"));
-        columns.add(Table.Column.figure(14, "with", stock(cross.get().weaker()) + ", g"));
-        columns.add(Table.Column.figure(14, "take", "of it, g"));
+        columns.add(Table.Column.figure(15.4, "blend", stock(cross.get().stronger()) + ", g"));
+        columns.add(Table.Column.figure(15.4, "with", stock(cross.get().weaker()) + ", g"));
+        columns.add(Table.Column.figure(12.6, "take", "of it, g"));
       } else {
         columns.add(Table.Column.figure(18.5, "developer", "g"));
       }
