@@ -12,8 +12,8 @@ import foilwright.fall.Watch;
 import foilwright.geometry.surface.DirectionField;
 import foilwright.hair.HairOnHead;
 import foilwright.hair.Level;
+import foilwright.look.Advice;
 import foilwright.look.Dye;
-import foilwright.look.FoilSeen;
 import foilwright.look.HairColours;
 import foilwright.look.Look;
 import foilwright.look.LookFigures;
@@ -327,14 +327,7 @@ final class Workbench {
     Dye dye =
         Dye.after(strands.roots(), whole.placement(), hair.head(), whole.pattern(), Length.ZERO);
     Look look = Look.at(strands, dye, Studio.of(strands, settings), settings, Watch.NOBODY);
-    Map<Integer, FoilSeen> seen = new HashMap<>();
-    LookFigures.of(look).foils().forEach(foil -> seen.put(foil.foil().number(), foil));
-    return foil -> {
-      FoilSeen of = seen.get(foil.number());
-      return of == null
-          ? Thinning.estimate(foil, hair.head())
-          : new Thinning.Seen(of.seen(), "falls so in this cut with this part");
-    };
+    return Advice.seen(LookFigures.of(look));
   }
 
   /** A pattern that keeps within limits, and what that took. */

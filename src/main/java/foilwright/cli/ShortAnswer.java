@@ -231,9 +231,8 @@ final class ShortAnswer {
           .computeIfAbsent(
               String.format(
                   Locale.ROOT,
-                  "about %.0f %% of the hair is seen: it %s",
-                  choice.seen().share().toPercent(),
-                  choice.seen().why()),
+                  "seen about %d %% as much as hair in general, as it falls in this cut",
+                  10 * Math.round(choice.seen().share().toPercent() / 10)),
               r -> new ArrayList<>())
           .add(choice.foil().number());
     }
