@@ -533,7 +533,7 @@ public final class MixSheet {
       TextFlow flow = layout.words();
       List<String> missing = missing();
       if (!missing.isEmpty()) {
-        flow.warning("Look at these before mixing", missing);
+        flow.warning("Look first", missing);
       }
       if (!notes.totals().isEmpty()) {
         flow.heading("Totals");
