@@ -133,11 +133,20 @@ class ArchitectureTest {
     allow(table, "app", Stream.concat(CALCULATION.stream(), DRAWING.stream()).toList());
     table.get("app").add("document");
     allow(table, "cli", CALCULATION);
-    table.get("cli").addAll(Set.of("app", "picocli.."));
+    table.get("cli").addAll(Set.of("app", "web", "picocli.."));
     allow(table, "web", CALCULATION);
     table
         .get("web")
-        .addAll(Set.of("app", "com.fasterxml.jackson..", "io.javalin..", "gg.jte..", "jakarta.."));
+        .addAll(
+            Set.of(
+                "app",
+                "com.fasterxml.jackson..",
+                "io.javalin..",
+                "gg.jte..",
+                "jakarta..",
+                "org.eclipse.jetty.."));
+    allow(table, "web.template", "web", "app", "anatomy");
+    table.get("web.template").add("gg.jte..");
     return table;
   }
 

@@ -105,7 +105,7 @@ public final class Sheets {
     return visits.size() > 1 ? "-visit-" + (index + 1) : "";
   }
 
-  private static Timeline timeline(Plan plan, Visit visit, Optional<LocalTime> start) {
+  static Timeline timeline(Plan plan, Visit visit, Optional<LocalTime> start) {
     int safe = plan.times().orElseThrow().straight().lastSafe();
     return new Timeline(
         visit.schedule(),

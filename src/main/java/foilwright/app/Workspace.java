@@ -82,6 +82,11 @@ public final class Workspace {
         .orElseGet(() -> folder.resolve(DocumentKind.HOUSE.folder()).resolve(named + ENDING));
   }
 
+  /** Where the person's own document of a name lies, whether it exists or not. */
+  Path ownFile(DocumentKind kind, String name) {
+    return folder.resolve(kind.folder()).resolve(name + ENDING);
+  }
+
   /** A file as seen from the workspace's folder if it lies inside it, else its whole path. */
   Path fromHere(Path file) {
     Path absolute = real(file);

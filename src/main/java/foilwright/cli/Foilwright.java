@@ -90,7 +90,8 @@ public final class Foilwright {
             new HeadCommand(),
             new CheckCommand(),
             new PatternsCommand(),
-            new CalibrateCommand())) {
+            new CalibrateCommand(),
+            new ServeCommand())) {
       commands.put(command.spec().name(), command);
     }
     CommandSpec root =

@@ -52,6 +52,12 @@ public final class MapSheet {
   private static final double OVERLAP_SPACING_MM = 0.6;
   private static final Pen OVERLAP = Pen.of(Ink.BLACK, LineWeight.MEDIUM);
 
+  /** Millimetres of a picture that stands alone for one of the head. */
+  private static final double ALONE_SCALE = 0.5;
+
+  private static final double PICTURE_MARGIN_MM = 1.5;
+  private static final MapNotes NO_NOTES = new MapNotes("Head", "", List.of(), List.of());
+
   private final DrawnHead head;
   private final SheetLayout layout;
   private final List<Frame> frames;
@@ -96,6 +102,28 @@ public final class MapSheet {
     return new Drawing(plan, notes, onOldLightener).pages();
   }
 
+  /**
+   * Each picture of the map by itself, for a screen that shows words and signs in its own way: five
+   * sides and the unrolled scalp. A picture's name ends with its side, as in {@code view-back}.
+   *
+   * @param onOldLightener as in {@link #pages(Placement, MapNotes, Map)}
+   */
+  public List<Scene> pictures(Placement placement, Map<Integer, Region> onOldLightener) {
+    return new Drawing(placement, NO_NOTES, onOldLightener).pictures();
+  }
+
+  private static Frame alone(Picture picture) {
+    Box extent = picture.extent();
+    return Frame.centred(
+        picture,
+        new Box(
+            PICTURE_MARGIN_MM,
+            PICTURE_MARGIN_MM,
+            ALONE_SCALE * extent.width() + 2 * Frame.STRIP_MM,
+            ALONE_SCALE * extent.height() + PICTURE_MARGIN_MM + Frame.CAPTION_MM),
+        ALONE_SCALE);
+  }
+
   /** One drawing; its scratch space. */
   private final class Drawing {
     private final Placement placement;
@@ -124,12 +152,7 @@ public final class MapSheet {
     }
 
     List<Scene> pages() {
-      Map<String, Map<DrawnFoil, Polygon>> seen = new HashMap<>();
-      for (Frame frame : frames) {
-        Map<DrawnFoil, Polygon> areas = areas(frame);
-        areas.values().removeIf(area -> area.area() < LEAST_AREA_MM2);
-        seen.put(frame.picture().id(), areas);
-      }
+      Map<String, Map<DrawnFoil, Polygon>> seen = seen(frames);
       Map<Integer, String> homes = homes(seen);
       List<Mark> first = new ArrayList<>();
       List<Box> taken = new ArrayList<>();
@@ -166,6 +189,33 @@ public final class MapSheet {
         scenes.add(scene(i, pages.size(), pages.get(i)));
       }
       return List.copyOf(scenes);
+    }
+
+    List<Scene> pictures() {
+      List<Frame> alone = frames.stream().map(frame -> alone(frame.picture())).toList();
+      Map<String, Map<DrawnFoil, Polygon>> seen = seen(alone);
+      Map<Integer, String> homes = homes(seen);
+      return alone.stream()
+          .map(
+              frame ->
+                  new Scene(
+                      "view-" + frame.picture().id(),
+                      frame.picture().caption(),
+                      foils.size() + " foils, numbered in working order.",
+                      frame.cell().right() + PICTURE_MARGIN_MM,
+                      frame.cell().bottom() + PICTURE_MARGIN_MM,
+                      draw(frame, seen.get(frame.picture().id()), homes, new ArrayList<>())))
+          .toList();
+    }
+
+    private Map<String, Map<DrawnFoil, Polygon>> seen(List<Frame> from) {
+      Map<String, Map<DrawnFoil, Polygon>> seen = new HashMap<>();
+      for (Frame frame : from) {
+        Map<DrawnFoil, Polygon> areas = areas(frame);
+        areas.values().removeIf(area -> area.area() < LEAST_AREA_MM2);
+        seen.put(frame.picture().id(), areas);
+      }
+      return seen;
     }
 
     private Map<DrawnFoil, Polygon> areas(Frame frame) {

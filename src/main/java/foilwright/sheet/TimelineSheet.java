@@ -33,6 +33,11 @@ public final class TimelineSheet {
   private static final double NOTE_MM = 5.5;
   private static final double MOST_SECTION_MM = 45;
   private static final double LEAST_REMARK_MM = 20;
+  private static final double CHART_MARGIN_MM = 1.5;
+
+  /** More than any chart is high. */
+  private static final double ENOUGH_MM = 5000;
+
   private static final String REMARK = "remark";
 
   private final Timeline timeline;
@@ -50,6 +55,29 @@ public final class TimelineSheet {
   /** The pages: the drawing on one or more, then the table. */
   public static List<Scene> build(Timeline timeline, MapNotes notes, Paper paper) {
     return new TimelineSheet(timeline, notes, paper).pages();
+  }
+
+  /**
+   * The drawing alone, as high as it needs to be, for a screen that shows words and signs in its
+   * own way.
+   */
+  public static Scene chart(Timeline timeline, double widthMm) {
+    Clock clock = new Clock(timeline.beforeFirstParting(), timeline.start());
+    Box area = new Box(CHART_MARGIN_MM, CHART_MARGIN_MM, widthMm - 2 * CHART_MARGIN_MM, ENOUGH_MM);
+    TimelineChart.Drawn chart = new TimelineChart(timeline, clock, area).draw();
+    Schedule schedule = timeline.schedule();
+    return new Scene(
+        "clock",
+        "Clock",
+        schedule.foils().size()
+            + " foils, all in at "
+            + clock.text(schedule.allIn())
+            + " and all out at "
+            + clock.text(schedule.end())
+            + ".",
+        widthMm,
+        chart.below().y() + CHART_MARGIN_MM,
+        chart.pages().get(0));
   }
 
   private List<Scene> pages() {

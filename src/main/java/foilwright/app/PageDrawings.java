@@ -1,0 +1,61 @@
+package foilwright.app;
+
+import foilwright.drawing.Scene;
+import foilwright.drawing.svg.SvgLetters;
+import foilwright.drawing.svg.SvgWriter;
+import foilwright.head.Head;
+import foilwright.service.visit.Visit;
+import foilwright.sheet.DrawnHead;
+import foilwright.sheet.MapSheet;
+import foilwright.sheet.Paper;
+import foilwright.sheet.TimelineSheet;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Drawings of a plan as parts of a page, which supplies the typeface. Made once for a head and used
+ * for every plan on it; may be shared between threads.
+ */
+public final class PageDrawings {
+  private static final double CLOCK_WIDTH_MM = 190;
+
+  private final MapSheet map;
+
+  private PageDrawings(MapSheet map) {
+    this.map = map;
+  }
+
+  public static PageDrawings on(Head head) {
+    return new PageDrawings(MapSheet.on(DrawnHead.of(head), Paper.A4));
+  }
+
+  /**
+   * One drawing.
+   *
+   * @param id its name, the same for every plan
+   * @param words what stands below it
+   */
+  public record Drawing(String id, String words, String svg) {
+    static Drawing of(Scene scene) {
+      return new Drawing(scene.id(), scene.title(), SvgWriter.write(scene, SvgLetters.LINKED));
+    }
+  }
+
+  /** The head from five sides and the unrolled scalp, with every foil. */
+  public List<Drawing> views(Plan plan) {
+    return map.pictures(plan.placement(), Sheets.onOldLightener(plan)).stream()
+        .map(Drawing::of)
+        .toList();
+  }
+
+  /** What hands and chemistry do at the first visit; empty when the plan has none. */
+  public Optional<Drawing> clock(Plan plan) {
+    return firstVisit(plan)
+        .map(visit -> Sheets.timeline(plan, visit, Optional.empty()))
+        .map(timeline -> Drawing.of(TimelineSheet.chart(timeline, CLOCK_WIDTH_MM)));
+  }
+
+  private static Optional<Visit> firstVisit(Plan plan) {
+    return plan.times().stream().flatMap(times -> times.visits().stream()).findFirst();
+  }
+}

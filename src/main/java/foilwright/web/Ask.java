@@ -1,0 +1,84 @@
+package foilwright.web;
+
+import foilwright.anatomy.PartSide;
+import foilwright.app.PlanRequest;
+import foilwright.app.WayOut;
+import foilwright.app.Working;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a page shows, as its address says it.
+ *
+ * @param pattern name of a pattern
+ * @param guest a guest's number; empty for a usual head
+ * @param pace name of a pace; empty for the house's first
+ * @param part where the part is worn, in words; empty as the guest wears it
+ * @param out how the foils come out
+ * @param unit in which lengths are shown
+ */
+public record Ask(
+    String pattern, String guest, String pace, String part, WayOut out, LengthUnit unit) {
+  static final Ask FIRST = new Ask("dark-rim", "guest-07", "", "", WayOut.BEST, LengthUnit.MM);
+
+  static Ask of(java.util.function.UnaryOperator<String> parameter) {
+    String pattern = or(parameter.apply("pattern"), FIRST.pattern);
+    String guest = or(parameter.apply("guest"), FIRST.guest);
+    String out = or(parameter.apply("out"), WayOut.BEST.word());
+    return new Ask(
+        pattern,
+        guest,
+        or(parameter.apply("pace"), ""),
+        or(parameter.apply("part"), ""),
+        Arrays.stream(WayOut.values())
+            .filter(way -> way.word().equals(out))
+            .findFirst()
+            .orElse(WayOut.BEST),
+        LengthUnit.of(or(parameter.apply("unit"), "")));
+  }
+
+  private static String or(String value, String otherwise) {
+    return value == null ? otherwise : value;
+  }
+
+  Ask withPattern(String name) {
+    return new Ask(name, guest, pace, part, out, unit);
+  }
+
+  PlanRequest request(LocalDate today) {
+    Optional<PartSide> side =
+        Arrays.stream(PartSide.values()).filter(s -> s.words().equals(part)).findFirst();
+    PlanRequest request =
+        PlanRequest.of(pattern).on(today).withWorking(new Working(out, 1, List.of()));
+    request = guest.isEmpty() ? request : request.withGuest(guest);
+    request = pace.isEmpty() ? request : request.withPace(pace);
+    return side.isPresent() ? request.withPart(side.get()) : request;
+  }
+
+  /** The part of an address behind the question mark. */
+  public String query() {
+    List<String> parts = new ArrayList<>();
+    parts.add("pattern=" + encoded(pattern));
+    parts.add("guest=" + encoded(guest));
+    add(parts, "pace", pace);
+    add(parts, "part", part);
+    add(parts, "out", out == WayOut.BEST ? "" : out.word());
+    add(parts, "unit", unit == LengthUnit.MM ? "" : unit.word());
+    return String.join("&", parts);
+  }
+
+  private static void add(List<String> parts, String name, String value) {
+    if (!value.isEmpty()) {
+      parts.add(name + "=" + encoded(value));
+    }
+  }
+
+  private static String encoded(String text) {
+    return URLEncoder.encode(text, StandardCharsets.UTF_8);
+  }
+}

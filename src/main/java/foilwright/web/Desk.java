@@ -1,0 +1,277 @@
+package foilwright.web;
+
+import foilwright.app.Choices;
+import foilwright.app.PageDrawings;
+import foilwright.app.PatternDesk;
+import foilwright.app.Plan;
+import foilwright.app.PlanOutcome;
+import foilwright.app.Planning;
+import foilwright.app.Workspace;
+import foilwright.pattern.Pattern;
+import foilwright.pattern.Section;
+import foilwright.service.Caution;
+import foilwright.web.WorkPage.Card;
+import foilwright.web.WorkPage.Look;
+import java.io.IOException;
+import java.time.LocalDate;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.NoSuchElementException;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** Plans pages, changes patterns, and remembers what was done to them while the server runs. */
+final class Desk {
+  private final Workspace workspace;
+  private final PatternDesk patterns;
+  private final Supplier<LocalDate> today;
+  private final String token;
+  private final Map<String, Steps> steps = new HashMap<>();
+
+  Desk(Workspace workspace, Supplier<LocalDate> today, String token) {
+    this.workspace = workspace;
+    this.patterns = new PatternDesk(workspace);
+    this.today = today;
+    this.token = token;
+  }
+
+  /** What was done to one pattern and what was taken back; the last step first. */
+  private static final class Steps {
+    private final Deque<Pattern> done = new ArrayDeque<>();
+    private final Deque<Pattern> takenBack = new ArrayDeque<>();
+  }
+
+  /**
+   * What is said of a page beside the plan.
+   *
+   * @param open index of the section that stands open; -1 for none
+   */
+  private record Remark(String said, String notice, String other, int open) {
+    static final Remark NONE = new Remark("", "", "", -1);
+  }
+
+  /**
+   * The page.
+   *
+   * @throws NoSuchElementException when there is no such pattern, guest or pace
+   */
+  WorkPage page(Ask ask) {
+    return page(ask, Remark.NONE);
+  }
+
+  private WorkPage page(Ask ask, Remark remark) {
+    PatternDesk.Open open = open(ask);
+    Choices choices = checked(ask);
+    PlanOutcome outcome = Planning.plan(workspace, ask.request(today.get()), step -> {});
+    boolean canUndo;
+    boolean canRedo;
+    synchronized (this) {
+      Steps its = steps.getOrDefault(ask.pattern(), new Steps());
+      canUndo = !its.done.isEmpty();
+      canRedo = !its.takenBack.isEmpty();
+    }
+    Optional<Plan> plan = outcome.plan();
+    List<Look> looks =
+        PageWriter.looks(
+            outcome.problems(), plan.map(p -> p.placement().problems()).orElse(List.of()));
+    Optional<PageWriter> writer = plan.map(p -> new PageWriter(p, ask.unit()));
+    Optional<PageDrawings> drawings = plan.map(p -> PageDrawings.on(p.head()));
+    return new WorkPage(
+        ask,
+        choices,
+        token,
+        open.revision(),
+        open.own(),
+        canUndo,
+        canRedo,
+        open.pattern().title(),
+        open.pattern().summary(),
+        remark.said()
+            + plan.map(p -> " " + p.totals().foils() + " foils.").orElse(" There is no plan."),
+        remark.notice(),
+        remark.other(),
+        writer.map(PageWriter::figures).orElse(List.of()),
+        looks,
+        writer.map(w -> w.cards(remark.open(), looks)).orElse(List.of()),
+        drawings.map(d -> d.views(plan.orElseThrow())).orElse(List.of()),
+        drawings.flatMap(d -> d.clock(plan.orElseThrow())),
+        writer.map(PageWriter::foils).orElse(List.of()),
+        writer.map(PageWriter::bowls).orElse(List.of()),
+        writer.map(PageWriter::toner).orElse(List.of()),
+        writer.map(PageWriter::onFile).orElse(List.of()),
+        Arrays.stream(Caution.values()).map(Caution::text).toList(),
+        plan.flatMap(Plan::times).map(t -> !t.visits().isEmpty()).orElse(false));
+  }
+
+  /** The plan of an address, for its sheets; empty when there is none. */
+  Optional<Plan> plan(Ask ask) {
+    checked(ask);
+    return Planning.plan(workspace, ask.request(today.get()), step -> {}).plan();
+  }
+
+  private PatternDesk.Open open(Ask ask) {
+    if (Choices.in(workspace).patterns().stream().noneMatch(p -> p.name().equals(ask.pattern()))) {
+      throw new NoSuchElementException("There is no pattern called \"" + ask.pattern() + "\".");
+    }
+    return patterns
+        .open(ask.pattern())
+        .orElseThrow(
+            () ->
+                new NoSuchElementException(
+                    "The pattern \""
+                        + ask.pattern()
+                        + "\" has problems that keep it from being read. Check it by its name"
+                        + " on the command line, or choose another."));
+  }
+
+  private Choices checked(Ask ask) {
+    Choices choices = Choices.in(workspace);
+    if (choices.patterns().stream().noneMatch(p -> p.name().equals(ask.pattern()))) {
+      throw new NoSuchElementException("There is no pattern called \"" + ask.pattern() + "\".");
+    }
+    if (!ask.guest().isEmpty() && !choices.guests().contains(ask.guest())) {
+      throw new NoSuchElementException("There is no guest called \"" + ask.guest() + "\".");
+    }
+    if (!ask.pace().isEmpty() && !choices.paces().contains(ask.pace())) {
+      throw new NoSuchElementException("There is no pace called \"" + ask.pace() + "\".");
+    }
+    return choices;
+  }
+
+  /** How a change ended. */
+  enum End {
+    DONE,
+    /** A field holds what cannot stand there; nothing was changed. */
+    WRONG,
+    /** Somebody else had changed the pattern; both are kept. */
+    BESIDE
+  }
+
+  /** A change and the page after it. */
+  record Changed(End end, WorkPage page) {}
+
+  /**
+   * Changes a section by its fields.
+   *
+   * @param revision of the pattern that the person saw
+   * @param typed text by field
+   */
+  Changed change(Ask ask, String revision, int section, Map<String, String> typed)
+      throws IOException {
+    PatternDesk.Open open = open(ask);
+    List<Section> sections = new ArrayList<>(open.pattern().sections());
+    if (section < 0 || section >= sections.size()) {
+      throw new NoSuchElementException("There is no section " + (section + 1) + ".");
+    }
+    Plan plan =
+        plan(ask).orElseThrow(() -> new NoSuchElementException("There is no plan to change."));
+    SectionFields fields = new SectionFields(PageWriter.dimensions(plan), ask.unit());
+    try {
+      Section changed = fields.change(sections.get(section), typed);
+      sections.set(section, changed);
+    } catch (SectionFields.WrongField e) {
+      return wrong(ask, section, typed, e.key(), e.getMessage());
+    }
+    Pattern before = open.pattern();
+    Pattern after = new Pattern(before.title(), before.summary(), before.order(), sections);
+    if (after.equals(before)) {
+      return new Changed(End.DONE, page(ask, new Remark("Nothing changed.", "", "", section)));
+    }
+    try {
+      return save(ask, revision, before, after, section, "Changed and saved.");
+    } catch (IllegalArgumentException e) {
+      return wrong(ask, section, typed, "", e.getMessage());
+    }
+  }
+
+  private Changed save(
+      Ask ask, String revision, Pattern before, Pattern after, int section, String said)
+      throws IOException {
+    PatternDesk.Saved saved = patterns.save(ask.pattern(), revision, after);
+    if (saved.beside()) {
+      return new Changed(
+          End.BESIDE,
+          page(
+              ask,
+              new Remark(
+                  "Not saved over the other change.",
+                  "This pattern was changed elsewhere after this page was shown, so your change was"
+                      + " not saved over it. This page now shows the other change; yours is kept as"
+                      + " \""
+                      + saved.open().name()
+                      + "\".",
+                  saved.open().name(),
+                  section)));
+    }
+    synchronized (this) {
+      Steps its = steps.computeIfAbsent(saved.open().name(), n -> new Steps());
+      its.done.push(before);
+      its.takenBack.clear();
+    }
+    boolean copied = !saved.open().name().equals(ask.pattern());
+    return new Changed(
+        End.DONE,
+        page(
+            ask.withPattern(saved.open().name()),
+            new Remark(
+                said,
+                copied
+                    ? "You now work on a copy of your own, saved as \""
+                        + saved.open().name()
+                        + "\"; the shipped pattern stays as it is."
+                    : "",
+                "",
+                section)));
+  }
+
+  private Changed wrong(
+      Ask ask, int section, Map<String, String> typed, String key, String message) {
+    WorkPage page =
+        page(
+            ask,
+            new Remark("Not changed: " + message + ".", key.isEmpty() ? message : "", "", section));
+    List<Card> cards = new ArrayList<>(page.cards());
+    Card card = cards.get(section);
+    List<SectionField> fields =
+        card.fields().stream()
+            .map(f -> f.key().equals(key) ? f.wrong(typed.getOrDefault(key, ""), message) : f)
+            .toList();
+    cards.set(section, card.withFields(fields));
+    return new Changed(End.WRONG, page.withCards(cards));
+  }
+
+  /** Takes the last step back, or does again what was taken back. */
+  Changed step(Ask ask, String revision, boolean back) throws IOException {
+    PatternDesk.Open open = open(ask);
+    Pattern target;
+    synchronized (this) {
+      Steps its = steps.getOrDefault(ask.pattern(), new Steps());
+      Deque<Pattern> from = back ? its.done : its.takenBack;
+      if (from.isEmpty()) {
+        return new Changed(End.DONE, page(ask));
+      }
+      if (!open.revision().equals(revision)) {
+        return new Changed(
+            End.BESIDE,
+            page(
+                ask,
+                new Remark(
+                    "Nothing was changed.",
+                    "This pattern was changed elsewhere after this page was shown. The page now"
+                        + " shows it as it is; press again if you still want to.",
+                    "",
+                    -1)));
+      }
+      target = from.pop();
+      (back ? its.takenBack : its.done).push(open.pattern());
+    }
+    patterns.save(ask.pattern(), revision, target);
+    return new Changed(
+        End.DONE, page(ask, new Remark(back ? "Taken back." : "Done again.", "", "", -1)));
+  }
+}

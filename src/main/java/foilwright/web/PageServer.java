@@ -1,0 +1,231 @@
+package foilwright.web;
+
+import foilwright.app.Plan;
+import foilwright.app.SheetFile;
+import foilwright.app.Sheets;
+import foilwright.app.VisitEntry;
+import foilwright.app.Workspace;
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.BadRequestResponse;
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import io.javalin.util.JavalinBindException;
+import java.io.IOException;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.format.DateTimeParseException;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.NoSuchElementException;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** The local web server. It listens to this machine alone. */
+public final class PageServer {
+  private static final String LOOPBACK = "127.0.0.1";
+  private static final String PAGE_TYPE = "text/html; charset=utf-8";
+  private static final long MOST_REQUEST_BYTES = 64 * 1024;
+
+  private final Desk desk;
+  private final Guard guard = new Guard();
+  private final Assets assets = new Assets();
+  private final TemplateEngine templates =
+      TemplateEngine.createPrecompiled(
+          null, ContentType.Html, PageServer.class.getClassLoader(), "foilwright.web.template");
+  private final Javalin server;
+
+  private PageServer(Workspace workspace, Supplier<LocalDate> today, int port) {
+    desk = new Desk(workspace, today, guard.changeToken());
+    try {
+      server = Javalin.create(this::configure).start(LOOPBACK, port);
+    } catch (JavalinBindException e) {
+      throw new PortTakenException(port, e);
+    }
+  }
+
+  /**
+   * Starts it.
+   *
+   * @param today the day it is, asked anew for every page
+   * @param port 0 for any that is free
+   * @throws PortTakenException when another program listens there
+   */
+  public static PageServer start(Workspace workspace, Supplier<LocalDate> today, int port) {
+    return new PageServer(workspace, today, port);
+  }
+
+  /** Another program listens at the port. */
+  public static final class PortTakenException extends RuntimeException {
+    private static final long serialVersionUID = 1;
+
+    PortTakenException(int port, Throwable cause) {
+      super("port " + port + " is taken", cause);
+    }
+  }
+
+  /** Where its page is. */
+  public String address() {
+    return "http://" + LOOPBACK + ":" + server.port() + "/";
+  }
+
+  /** Stops when what it is doing is done. */
+  public void stop() {
+    server.stop();
+  }
+
+  private void configure(JavalinConfig config) {
+    config.startup.showJavalinBanner = false;
+    config.startup.showOldJavalinVersionWarning = false;
+    config.startup.startupWatcherEnabled = false;
+    config.http.maxRequestSize = MOST_REQUEST_BYTES;
+    config.http.defaultContentType = "text/plain; charset=utf-8";
+    config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
+    config.jetty.modifyServer(jetty -> jetty.setStopTimeout(5000));
+    config.routes.before(guard::check);
+    config.routes.get("/", context -> show(context, "page.jte", desk.page(ask(context))));
+    config.routes.get("/work", this::work);
+    config.routes.post("/section/{index}", this::change);
+    config.routes.post("/undo", context -> step(context, true));
+    config.routes.post("/redo", context -> step(context, false));
+    config.routes.get("/sheet/{name}", this::sheet);
+    config.routes.get("/visit.ics", this::calendar);
+    config.routes.get("/assets/{name}", assets::send);
+    config.routes.exception(
+        NoSuchElementException.class, (e, context) -> sorry(context, 404, e.getMessage()));
+    config.routes.exception(
+        HttpResponseException.class, (e, context) -> sorry(context, e.getStatus(), e.getMessage()));
+    config.routes.exception(
+        IOException.class,
+        (e, context) -> sorry(context, 500, "The file could not be written. Nothing was changed."));
+    config.routes.exception(
+        Exception.class,
+        (e, context) ->
+            sorry(context, 500, "The program failed: " + e + ". This is a fault of the program."));
+    config.routes.error(404, context -> sorry(context, 404, "There is no such page."));
+  }
+
+  private static Ask ask(Context context) {
+    return Ask.of(
+        name -> {
+          String form = context.formParam(name);
+          return form != null ? form : context.queryParam(name);
+        });
+  }
+
+  private void show(Context context, String template, Object page) {
+    StringOutput html = new StringOutput(1 << 18);
+    templates.render(template, page, html);
+    context.contentType(PAGE_TYPE).result(html.toString());
+  }
+
+  private void sorry(Context context, int status, String words) {
+    if (context.res().isCommitted() || context.attribute("sorry") != null) {
+      return;
+    }
+    context.attribute("sorry", true);
+    context.status(status);
+    show(context, "sorry.jte", words);
+  }
+
+  private void work(Context context) {
+    Ask ask = ask(context);
+    context.header("HX-Push-Url", "/?" + ask.query());
+    show(context, "work.jte", desk.page(ask));
+  }
+
+  private void change(Context context) throws IOException {
+    Map<String, String> typed = new HashMap<>();
+    context.formParamMap().forEach((name, values) -> typed.put(name, values.get(0)));
+    String index = context.pathParam("index");
+    if (!index.matches("\\d{1,4}")) {
+      throw new BadRequestResponse("There is no such section.");
+    }
+    answer(context, desk.change(ask(context), revision(context), Integer.parseInt(index), typed));
+  }
+
+  private void step(Context context, boolean back) throws IOException {
+    answer(context, desk.step(ask(context), revision(context), back));
+  }
+
+  private void answer(Context context, Desk.Changed changed) {
+    context.status(
+        switch (changed.end()) {
+          case DONE -> 200;
+          case WRONG -> 422;
+          case BESIDE -> 409;
+        });
+    context.header("HX-Push-Url", "/?" + changed.page().ask().query());
+    show(context, "work.jte", changed.page());
+  }
+
+  private static String revision(Context context) {
+    return Optional.ofNullable(context.formParam("revision")).orElse("");
+  }
+
+  private void sheet(Context context) {
+    String name = context.pathParam("name");
+    boolean picture = name.endsWith(".png");
+    Plan plan =
+        desk.plan(ask(context)).orElseThrow(() -> new NoSuchElementException("There is no plan."));
+    List<SheetFile> files =
+        switch (name) {
+          case "map.svg", "map.png" -> Sheets.beginMap(plan.head()).finish(plan, picture);
+          case "timeline.svg", "timeline.png" -> Sheets.timeline(plan, hour(context), picture);
+          case "mix.svg", "mix.png" -> Sheets.mix(plan, hour(context), picture);
+          default -> throw new NoSuchElementException("There is no such sheet.");
+        };
+    int page = page(context);
+    List<SheetFile> pages =
+        files.stream().filter(f -> f.name().endsWith(picture ? ".png" : ".svg")).toList();
+    if (page > pages.size()) {
+      throw new NoSuchElementException("This sheet has no page " + page + ".");
+    }
+    SheetFile file = pages.get(page - 1);
+    context
+        .contentType(picture ? "image/png" : "image/svg+xml; charset=utf-8")
+        .header("Content-Disposition", "attachment; filename=\"" + file.name() + "\"")
+        .result(file.bytes());
+  }
+
+  private static int page(Context context) {
+    String page = Optional.ofNullable(context.queryParam("page")).orElse("1");
+    if (!page.matches("[1-9]\\d?")) {
+      throw new BadRequestResponse("There is no page \"" + page + "\".");
+    }
+    return Integer.parseInt(page);
+  }
+
+  private static Optional<LocalTime> hour(Context context) {
+    String at = Optional.ofNullable(context.queryParam("at")).orElse("");
+    try {
+      return at.isEmpty() ? Optional.empty() : Optional.of(LocalTime.parse(at));
+    } catch (DateTimeParseException e) {
+      throw new BadRequestResponse("\"" + at + "\" is not a time of day; write 09:30.");
+    }
+  }
+
+  private void calendar(Context context) {
+    String start = Optional.ofNullable(context.queryParam("start")).orElse("");
+    LocalDateTime begins;
+    try {
+      begins = LocalDateTime.parse(start);
+    } catch (DateTimeParseException e) {
+      throw new BadRequestResponse("Choose the day and the hour of the visit first.");
+    }
+    Plan plan =
+        desk.plan(ask(context)).orElseThrow(() -> new NoSuchElementException("There is no plan."));
+    if (plan.times().map(t -> t.visits().isEmpty()).orElse(true)) {
+      throw new NoSuchElementException("The plan has no visit in this way.");
+    }
+    context
+        .contentType("text/calendar; charset=utf-8")
+        .header("Content-Disposition", "attachment; filename=\"" + plan.name() + ".ics\"")
+        .result(VisitEntry.calendar(plan, begins));
+  }
+}

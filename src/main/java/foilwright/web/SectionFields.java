@@ -1,0 +1,311 @@
+package foilwright.web;
+
+import foilwright.pattern.Background;
+import foilwright.pattern.Extent;
+import foilwright.pattern.Fill;
+import foilwright.pattern.HeadDimensions;
+import foilwright.pattern.LowerEnd;
+import foilwright.pattern.RegionSpec;
+import foilwright.pattern.Run;
+import foilwright.pattern.Section;
+import foilwright.pattern.SectionShape;
+import foilwright.units.Angle;
+import foilwright.units.Length;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * The fields of a section and what typing into them does. A length that the pattern keeps as a
+ * share of the head stays one: it is shown as it is on this head, and what is typed is turned back
+ * into a share of the same measure.
+ */
+final class SectionFields {
+  private static final String SLICE = "slice";
+  private static final String LAST_SLICE = "last-slice";
+  private static final String SLICES = "slices";
+  private static final String BACKGROUND = "background";
+  private static final String LAST_BACKGROUND = "last-background";
+  private static final String ANGLE = "angle";
+  private static final String LOWER_END = "lower-end";
+  private static final String INSET = "inset";
+  private static final String OFFSET = "offset";
+  private static final int MOST_SLICES = 200;
+
+  private final HeadDimensions head;
+  private final LengthUnit unit;
+
+  SectionFields(HeadDimensions head, LengthUnit unit) {
+    this.head = head;
+    this.unit = unit;
+  }
+
+  /** A text that cannot stand in its field. */
+  static final class WrongField extends Exception {
+    private static final long serialVersionUID = 1;
+    private final String key;
+
+    WrongField(String key, String message) {
+      super(message);
+      this.key = key;
+    }
+
+    String key() {
+      return key;
+    }
+  }
+
+  List<SectionField> of(Section section) {
+    List<SectionField> fields = new ArrayList<>();
+    Fill fill = section.fill();
+    addRun(fields, fill.slice(), SLICE, "Slice", LAST_SLICE, "Last slice");
+    fields.add(
+        SectionField.typed(
+            SLICES,
+            "Number of slices",
+            fill.slices().isPresent() ? Integer.toString(fill.slices().getAsInt()) : "",
+            "",
+            "1",
+            "empty: as many as fit"));
+    width(fill.background())
+        .ifPresent(
+            run ->
+                addRun(fields, run, BACKGROUND, "Background", LAST_BACKGROUND, "Last background"));
+    angle(section.shape())
+        .ifPresent(
+            angle ->
+                fields.add(
+                    SectionField.typed(
+                        ANGLE, "Angle from level", number(angle), "\u00b0", "1", "0 to 90")));
+    if (section.shape() instanceof SectionShape.Diagonal diagonal) {
+      fields.add(
+          SectionField.chosen(
+              LOWER_END,
+              "Lower end",
+              diagonal.lowerEnd().words(),
+              Arrays.stream(LowerEnd.values()).map(LowerEnd::words).toList()));
+    }
+    Optional<Extent> inset = section.region().insetFromHairline();
+    fields.add(length(INSET, "Inset from hairline", inset.orElse(Extent.zero())));
+    fields.add(length(OFFSET, "Before the first slice", fill.offset()));
+    return fields;
+  }
+
+  private void addRun(
+      List<SectionField> fields,
+      Run run,
+      String key,
+      String label,
+      String lastKey,
+      String lastLabel) {
+    fields.add(length(key, run.isEven() ? label : "First " + lower(label), run.first()));
+    if (!run.isEven()) {
+      fields.add(length(lastKey, lastLabel, run.last()));
+    }
+  }
+
+  private static String lower(String label) {
+    return label.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + label.substring(1);
+  }
+
+  private SectionField length(String key, String label, Extent extent) {
+    return SectionField.typed(
+        key,
+        label,
+        unit.number(extent.resolve(head)),
+        unit.word(),
+        unit.step(),
+        extent.match(a -> "", p -> "on this head; kept as a share of " + p.of().words()));
+  }
+
+  /**
+   * The section with what was typed.
+   *
+   * @param typed by key; keys that are missing or whose text is as shown change nothing
+   */
+  Section change(Section section, Map<String, String> typed) throws WrongField {
+    Section changed = section;
+    for (SectionField field : of(section)) {
+      String text = typed.getOrDefault(field.key(), field.value()).strip();
+      if (!text.equals(field.value())) {
+        try {
+          changed = change(changed, field.key(), text);
+        } catch (IllegalArgumentException e) {
+          throw new WrongField(field.key(), e.getMessage());
+        }
+      }
+    }
+    return changed;
+  }
+
+  private Section change(Section s, String key, String text) {
+    Fill fill = s.fill();
+    RegionSpec region = s.region();
+    return switch (key) {
+      case SLICE -> with(s, region, s.shape(), slice(fill, first(fill.slice(), text)));
+      case LAST_SLICE -> with(s, region, s.shape(), slice(fill, last(fill.slice(), text)));
+      case SLICES -> with(s, region, s.shape(), slices(fill, text));
+      case BACKGROUND ->
+          with(s, region, s.shape(), background(fill, first(run(fill.background()), text)));
+      case LAST_BACKGROUND ->
+          with(s, region, s.shape(), background(fill, last(run(fill.background()), text)));
+      case ANGLE -> with(s, region, turned(s.shape(), angle(text)), fill);
+      case LOWER_END -> with(s, region, lowered(s.shape(), text), fill);
+      case INSET ->
+          with(
+              s,
+              region.withInsetFromHairline(
+                  extent(region.insetFromHairline().orElse(Extent.zero()), text)),
+              s.shape(),
+              fill);
+      case OFFSET -> with(s, region, s.shape(), fill.withOffset(extent(fill.offset(), text)));
+      default -> throw new IllegalArgumentException("there is no field " + key);
+    };
+  }
+
+  private static Section with(Section s, RegionSpec region, SectionShape shape, Fill fill) {
+    return new Section(
+        s.name(),
+        s.why(),
+        region,
+        shape,
+        s.from(),
+        fill,
+        s.mirror(),
+        s.turned(),
+        s.zigzagParting(),
+        s.brickLay(),
+        s.keptCover(),
+        s.seen(),
+        s.leaveOut());
+  }
+
+  private static Fill slice(Fill f, Run slice) {
+    return new Fill(
+        f.slices(),
+        f.offset(),
+        slice,
+        f.background(),
+        f.remainder(),
+        f.picks(),
+        f.foils(),
+        f.shortEnds(),
+        f.mix(),
+        f.startFromScalp());
+  }
+
+  private static Fill slices(Fill f, String text) {
+    OptionalInt count;
+    if (text.isEmpty()) {
+      count = OptionalInt.empty();
+    } else if (text.matches("\\d{1,4}")
+        && Integer.parseInt(text) >= 1
+        && Integer.parseInt(text) <= MOST_SLICES) {
+      count = OptionalInt.of(Integer.parseInt(text));
+    } else {
+      throw new IllegalArgumentException(
+          "\"" + text + "\" is not a number of slices; write 1 to " + MOST_SLICES);
+    }
+    return new Fill(
+        count,
+        f.offset(),
+        f.slice(),
+        f.background(),
+        f.remainder(),
+        f.picks(),
+        f.foils(),
+        f.shortEnds(),
+        f.mix(),
+        f.startFromScalp());
+  }
+
+  private static Fill background(Fill fill, Run width) {
+    return fill.withBackground(
+        fill.background()
+            .match(
+                even -> new Background.Even(width),
+                wedge -> new Background.Wedge(width, wedge.wideEnd(), wedge.points()),
+                none -> none));
+  }
+
+  private static Optional<Run> width(Background background) {
+    return background.match(
+        even -> Optional.of(even.width()),
+        wedge -> Optional.of(wedge.width()),
+        none -> Optional.empty());
+  }
+
+  private static Run run(Background background) {
+    return width(background)
+        .orElseThrow(() -> new IllegalArgumentException("there is no background here"));
+  }
+
+  private Run first(Run run, String text) {
+    Extent first = extent(run.first(), text);
+    return run.isEven() ? Run.of(first) : new Run(first, run.last());
+  }
+
+  private Run last(Run run, String text) {
+    return new Run(run.first(), extent(run.last(), text));
+  }
+
+  /** What was typed, in the kind of the value that it replaces. */
+  private Extent extent(Extent before, String text) {
+    if (text.contains(" of ")) {
+      return Extent.parse(text);
+    }
+    Length length = Length.parse(withUnit(text, unit.word()));
+    return before.match(
+        absolute -> Extent.of(length),
+        proportion ->
+            new Extent.Proportion(
+                rounded(length.toMillimetres() / head.of(proportion.of()).toMillimetres()),
+                proportion.of()));
+  }
+
+  /** A share to a hundred-thousandth: finer than a hundredth of a millimetre on any head. */
+  private static double rounded(double share) {
+    return Math.rint(share * 1e5) / 1e5;
+  }
+
+  private static String withUnit(String text, String unit) {
+    String point = text.matches("[+-]?\\d+,\\d+.*") ? text.replace(',', '.') : text;
+    return point.matches("[+-]?(\\d+\\.?\\d*|\\.\\d+)") ? point + " " + unit : point;
+  }
+
+  private static Optional<Angle> angle(SectionShape shape) {
+    if (shape instanceof SectionShape.Diagonal diagonal) {
+      return Optional.of(diagonal.angle());
+    }
+    return shape instanceof SectionShape.V v ? Optional.of(v.angle()) : Optional.empty();
+  }
+
+  private static Angle angle(String text) {
+    return Angle.parse(withUnit(text.replace("\u00b0", "").strip(), "deg"));
+  }
+
+  private static String number(Angle angle) {
+    String text = angle.toString();
+    return text.substring(0, text.indexOf(' '));
+  }
+
+  private static SectionShape turned(SectionShape shape, Angle angle) {
+    if (shape instanceof SectionShape.Diagonal diagonal) {
+      return new SectionShape.Diagonal(angle, diagonal.lowerEnd());
+    }
+    SectionShape.V v = (SectionShape.V) shape;
+    return new SectionShape.V(angle, v.apex(), v.meetingLine());
+  }
+
+  private static SectionShape lowered(SectionShape shape, String words) {
+    LowerEnd end =
+        Arrays.stream(LowerEnd.values())
+            .filter(e -> e.words().equals(words))
+            .findFirst()
+            .orElseThrow(() -> new IllegalArgumentException("\"" + words + "\" is not an end"));
+    return new SectionShape.Diagonal(((SectionShape.Diagonal) shape).angle(), end);
+  }
+}

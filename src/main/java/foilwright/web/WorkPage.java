@@ -1,0 +1,126 @@
+package foilwright.web;
+
+import foilwright.app.Choices;
+import foilwright.app.PageDrawings.Drawing;
+import foilwright.app.WayOut;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * All that one page shows, in words ready to be read.
+ *
+ * @param token which a change must bring with it
+ * @param said what just happened, for people who do not see it
+ * @param notice what a person must read before going on; empty when there is nothing
+ * @param other name of a pattern to go to instead; empty when there is none
+ */
+public record WorkPage(
+    Ask ask,
+    Choices choices,
+    String token,
+    String revision,
+    boolean own,
+    boolean canUndo,
+    boolean canRedo,
+    String title,
+    String summary,
+    String said,
+    String notice,
+    String other,
+    List<Figure> figures,
+    List<Look> looks,
+    List<Card> cards,
+    List<Drawing> views,
+    Optional<Drawing> clock,
+    List<FoilRow> foils,
+    List<Weighed> bowls,
+    List<String> toner,
+    List<Answer> onFile,
+    List<String> cautions,
+    boolean hasVisit) {
+
+  /** One figure of the plan; {@code note} may be empty. */
+  public record Figure(String label, String value, String note) {}
+
+  /**
+   * Something to look at.
+   *
+   * @param letter of its pin on the drawings; empty when it has none
+   * @param kind error, warning or note
+   * @param section index of the section it lies in, from 0; -1 when it lies in none
+   */
+  public record Look(String letter, String kind, String message, String cure, int section) {}
+
+  /**
+   * One section in the order of work.
+   *
+   * @param numbers of its foils, blanks between
+   * @param foils the same in words
+   */
+  public record Card(
+      int index,
+      String name,
+      String why,
+      String sentence,
+      String numbers,
+      String foils,
+      String minutes,
+      String share,
+      boolean open,
+      List<SectionField> fields,
+      List<Look> looks) {
+    Card withFields(List<SectionField> others) {
+      return new Card(
+          index, name, why, sentence, numbers, foils, minutes, share, open, others, looks);
+    }
+  }
+
+  /** One foil; clock times count from the start of the visit. */
+  public record FoilRow(
+      int number,
+      String section,
+      String find,
+      String width,
+      String in,
+      String due,
+      String outBy,
+      String out,
+      String bowl,
+      String mixed) {}
+
+  /** One bowl. */
+  public record Weighed(
+      String name, String product, String powder, String developer, String when, String foils) {}
+
+  /** What is on file about one question. */
+  public record Answer(String question, String answer, boolean missing) {}
+
+  WorkPage withCards(List<Card> others) {
+    return new WorkPage(
+        ask, choices, token, revision, own, canUndo, canRedo, title, summary, said, notice, other,
+        figures, looks, others, views, clock, foils, bowls, toner, onFile, cautions, hasVisit);
+  }
+
+  /** An address of the same page with another pattern. */
+  public String askFor(String pattern) {
+    return ask.withPattern(pattern).query();
+  }
+
+  /** How foils come out, in words. */
+  public static String words(WayOut way) {
+    return switch (way) {
+      case BEST -> "as the plan finds best";
+      case TOGETHER -> "all at one moment";
+      case IN_ORDER -> "all in, then in order";
+      case WHILE_PLACING -> "as they fall due";
+      case WAVES -> "in waves";
+      case TWO_MIXES -> "in order, weaker mix first";
+      case TWO_VISITS -> "in two visits";
+    };
+  }
+
+  /** The first thing to look at that is more than a note. */
+  public Optional<Look> first() {
+    return looks.stream().filter(look -> !look.kind().equals("note")).findFirst();
+  }
+}

@@ -1,0 +1,103 @@
+// Pointing, swapping views, arrow keys in fields. Everything else is the server's.
+const work = document.getElementById('work');
+const said = document.getElementById('said');
+let large = sessionStorage.getItem('view') ?? 'view-back';
+let pinned = null;
+let focused = null;
+
+const all = (selector) => [...work.querySelectorAll(selector)];
+
+function showLarge(view) {
+  large = view;
+  sessionStorage.setItem('view', view);
+  for (const figure of all('.view')) {
+    const is = figure.dataset.view === view;
+    figure.classList.toggle('large', is);
+    figure.querySelector('.swap').setAttribute('aria-pressed', String(is));
+  }
+}
+
+function numbersAt(element) {
+  const foil = element.closest?.('[data-number]');
+  if (foil) return foil.dataset.number.split(' ');
+  const card = element.closest?.('.card');
+  return card && card.dataset.numbers ? card.dataset.numbers.split(' ') : null;
+}
+
+function light(numbers) {
+  const wanted = new Set(numbers ?? (pinned ? [pinned] : []));
+  for (const element of all('[data-number]')) {
+    element.classList.toggle('lit', wanted.has(element.dataset.number));
+  }
+  for (const card of all('.card')) {
+    card.classList.toggle('lit', card.dataset.numbers.split(' ').some((n) => wanted.has(n)));
+  }
+}
+
+function pin(number) {
+  pinned = pinned === number ? null : number;
+  for (const button of all('.pin')) {
+    button.setAttribute('aria-pressed', String(button.closest('tr').dataset.number === pinned));
+  }
+  light(null);
+}
+
+work.addEventListener('pointerover', (event) => light(numbersAt(event.target)));
+work.addEventListener('pointerleave', () => light(null));
+work.addEventListener('focusin', (event) => light(numbersAt(event.target)));
+work.addEventListener('focusout', () => light(null));
+
+work.addEventListener('click', (event) => {
+  const figure = event.target.closest('.view');
+  if (figure && !figure.classList.contains('large')) {
+    showLarge(figure.dataset.view);
+    return;
+  }
+  const foil = event.target.closest('[data-number]');
+  if (foil && (event.target.closest('svg') || event.target.closest('.pin'))) {
+    pin(foil.dataset.number);
+  }
+  if (event.target.closest('#print')) window.print();
+});
+
+document.addEventListener('keydown', (event) => {
+  if (event.key === 'Escape' && pinned) pin(pinned);
+  const field = event.target.closest?.('input[data-step]');
+  const direction = { ArrowUp: 1, ArrowDown: -1 }[event.key];
+  const step = Number(field?.dataset.step);
+  if (!field || !direction || !step) return;
+  const value = Number(field.value || 0);
+  if (Number.isNaN(value)) return;
+  event.preventDefault();
+  field.value = String(Math.max(0, Math.round((value + direction * step) * 1000) / 1000));
+  field.dispatchEvent(new Event('change', { bubbles: true }));
+});
+
+document.body.addEventListener('htmx:beforeSwap', () => {
+  focused = document.activeElement?.id ?? null;
+});
+
+document.body.addEventListener('htmx:afterSwap', () => {
+  const now = document.getElementById('now');
+  said.textContent = now.dataset.said;
+  document.title = `${now.dataset.title} \u2013 Foilwright`;
+  showLarge(large);
+  light(null);
+  const before = focused && document.getElementById(focused);
+  if (before && !before.disabled) before.focus({ preventScroll: true });
+});
+
+document.body.addEventListener('htmx:responseError', (event) => {
+  const answer = new DOMParser().parseFromString(event.detail.xhr.responseText, 'text/html');
+  said.textContent = answer.querySelector('main p')?.textContent ?? 'That did not work.';
+  said.classList.remove('unseen');
+  said.classList.add('notice');
+});
+
+document.body.addEventListener('htmx:sendError', () => {
+  said.textContent = 'The program does not answer. Start it again; nothing that was saved is lost.';
+  said.classList.remove('unseen');
+  said.classList.add('notice');
+});
+
+showLarge(large);
