@@ -152,7 +152,7 @@ public final class Planning {
   private Optional<Head> head(GuestDocument person, HouseDocument room) {
     HeadRequest wanted =
         new HeadRequest(request.guest(), Optional.empty(), TapeMeasurements.NONE, request.part());
-    Head.Fitted fitted = Heads.asked(person, wanted).fitHead(room.head());
+    Head.Fitted fitted = workspace.heads().fit(Heads.asked(person, wanted), room.head());
     fitted.problems().forEach(p -> problems.add(Heads.locate(guest, p)));
     return fitted.head();
   }

@@ -35,6 +35,7 @@ public final class Workspace {
   private static final String ENDING = ".json";
 
   private final Path folder;
+  private final FittedHeads heads = new FittedHeads();
 
   private Workspace(Path folder) {
     this.folder = folder;
@@ -43,6 +44,11 @@ public final class Workspace {
   /** A workspace whose own folders lie in {@code folder}; file names are read from there too. */
   public static Workspace in(Path folder) {
     return new Workspace(folder.toAbsolutePath());
+  }
+
+  /** The heads that were fitted for plans of this workspace. */
+  FittedHeads heads() {
+    return heads;
   }
 
   Found<Pattern> pattern(String named) {

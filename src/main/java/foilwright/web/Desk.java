@@ -7,6 +7,7 @@ import foilwright.app.Plan;
 import foilwright.app.PlanOutcome;
 import foilwright.app.Planning;
 import foilwright.app.Workspace;
+import foilwright.head.Head;
 import foilwright.pattern.Pattern;
 import foilwright.pattern.Section;
 import foilwright.service.Caution;
@@ -23,6 +24,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import java.util.WeakHashMap;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 
 /** Plans pages, changes patterns, and remembers what was done to them while the server runs. */
@@ -32,6 +35,9 @@ final class Desk {
   private final Supplier<LocalDate> today;
   private final String token;
   private final Map<String, Steps> steps = new HashMap<>();
+
+  /** By head, the same object for the same measurements as long as the workspace keeps it. */
+  private final Map<Head, CompletableFuture<PageDrawings>> drawings = new WeakHashMap<>();
 
   Desk(Workspace workspace, Supplier<LocalDate> today, String token) {
     this.workspace = workspace;
@@ -67,7 +73,8 @@ final class Desk {
   private WorkPage page(Ask ask, Remark remark) {
     PatternDesk.Open open = open(ask);
     Choices choices = checked(ask);
-    PlanOutcome outcome = Planning.plan(workspace, ask.request(today.get()), step -> {});
+    PlanOutcome outcome =
+        Planning.plan(workspace, ask.request(today.get()), step -> {}, this::begin);
     boolean canUndo;
     boolean canRedo;
     synchronized (this) {
@@ -80,7 +87,9 @@ final class Desk {
         PageWriter.looks(
             outcome.problems(), plan.map(p -> p.placement().problems()).orElse(List.of()));
     Optional<PageWriter> writer = plan.map(p -> new PageWriter(p, ask.unit()));
-    Optional<PageDrawings> drawings = plan.map(p -> PageDrawings.on(p.head()));
+    Optional<PageDrawings> drawings = plan.map(p -> drawingsOn(p.head()).join());
+    Optional<CompletableFuture<Optional<PageDrawings.Drawing>>> clock =
+        plan.map(p -> CompletableFuture.supplyAsync(() -> drawings.orElseThrow().clock(p)));
     return new WorkPage(
         ask,
         choices,
@@ -99,13 +108,25 @@ final class Desk {
         looks,
         writer.map(w -> w.cards(remark.open(), looks)).orElse(List.of()),
         drawings.map(d -> d.views(plan.orElseThrow())).orElse(List.of()),
-        drawings.flatMap(d -> d.clock(plan.orElseThrow())),
+        clock.flatMap(CompletableFuture::join),
         writer.map(PageWriter::foils).orElse(List.of()),
         writer.map(PageWriter::bowls).orElse(List.of()),
         writer.map(PageWriter::toner).orElse(List.of()),
         writer.map(PageWriter::onFile).orElse(List.of()),
         Arrays.stream(Caution.values()).map(Caution::text).toList(),
         plan.flatMap(Plan::times).map(t -> !t.visits().isEmpty()).orElse(false));
+  }
+
+  private void begin(Head head) {
+    var unused = drawingsOn(head);
+  }
+
+  /** Begins to draw a head, or gives what was drawn of it before. */
+  private CompletableFuture<PageDrawings> drawingsOn(Head head) {
+    synchronized (drawings) {
+      return drawings.computeIfAbsent(
+          head, h -> CompletableFuture.supplyAsync(() -> PageDrawings.on(h)));
+    }
   }
 
   /** The plan of an address, for its sheets; empty when there is none. */

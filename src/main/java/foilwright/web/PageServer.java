@@ -42,11 +42,19 @@ public final class PageServer {
 
   private PageServer(Workspace workspace, Supplier<LocalDate> today, int port) {
     desk = new Desk(workspace, today, guard.changeToken());
+    Thread first = new Thread(this::warmUp, "first page");
+    first.setDaemon(true);
+    first.start();
     try {
       server = Javalin.create(this::configure).start(LOOPBACK, port);
     } catch (JavalinBindException e) {
       throw new PortTakenException(port, e);
     }
+  }
+
+  /** Makes the first page while the server starts, so that a person need not wait for it. */
+  private void warmUp() {
+    templates.render("page.jte", desk.page(Ask.FIRST), new StringOutput());
   }
 
   /**

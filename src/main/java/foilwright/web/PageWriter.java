@@ -96,11 +96,7 @@ final class PageWriter {
         });
     int safe = times.straight().lastSafe();
     boolean all = safe >= plan.totals().foils();
-    figures.add(
-        new Figure(
-            "Last safe",
-            all ? "all foils" : "foil " + safe,
-            "can go in before the first comes out"));
+    figures.add(new Figure("Last safe", all ? "all foils" : "foil " + safe, "can go straight in"));
     double grams = 0;
     for (Visit each : times.visits()) {
       grams += each.mix().slots().stream().mapToDouble(s -> s.mixed().toGrams()).sum();

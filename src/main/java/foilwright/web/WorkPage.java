@@ -106,10 +106,15 @@ public record WorkPage(
     return ask.withPattern(pattern).query();
   }
 
+  /** What the button below a view says. */
+  public static String side(Drawing view) {
+    return view.words().split("[:,]", 2)[0];
+  }
+
   /** How foils come out, in words. */
   public static String words(WayOut way) {
     return switch (way) {
-      case BEST -> "as the plan finds best";
+      case BEST -> "best found";
       case TOGETHER -> "all at one moment";
       case IN_ORDER -> "all in, then in order";
       case WHILE_PLACING -> "as they fall due";

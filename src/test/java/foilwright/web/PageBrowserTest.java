@@ -1,0 +1,370 @@
+package foilwright.web;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.Rule;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Download;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.ReducedMotion;
+import foilwright.app.Workspace;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * The page as a person uses it, in a real Chromium, by role and label. Skipped where none is
+ * installed. Pictures of it go to {@code target/screens}, to be looked at.
+ */
+class PageBrowserTest {
+  private static Playwright playwright;
+  private static Browser browser;
+
+  @TempDir Path folder;
+  private PageServer server;
+  private BrowserContext context;
+  private final List<String> complaints = new ArrayList<>();
+
+  @BeforeAll
+  static void launch() {
+    Optional<Path> chromium =
+        Stream.of("/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome")
+            .map(Path::of)
+            .filter(Files::isExecutable)
+            .findFirst();
+    assumeTrue(chromium.isPresent(), "no Chromium is installed, so the page is not looked at");
+    playwright =
+        Playwright.create(
+            new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+    browser =
+        playwright
+            .chromium()
+            .launch(new BrowserType.LaunchOptions().setExecutablePath(chromium.get()));
+  }
+
+  @AfterAll
+  static void close() {
+    if (playwright != null) {
+      playwright.close();
+    }
+  }
+
+  @BeforeEach
+  void start() {
+    server = PageServer.start(Workspace.in(folder), () -> LocalDate.of(2026, 12, 1), 0);
+  }
+
+  @AfterEach
+  void stop() {
+    if (context != null) {
+      context.close();
+    }
+    server.stop();
+    assertEquals(List.of(), complaints);
+  }
+
+  private Page open(int width, int height, ColorScheme scheme) {
+    context =
+        browser.newContext(
+            new Browser.NewContextOptions()
+                .setViewportSize(width, height)
+                .setColorScheme(scheme)
+                .setReducedMotion(ReducedMotion.REDUCE)
+                .setAcceptDownloads(true));
+    return tab("");
+  }
+
+  private Page open() {
+    return open(1400, 1000, ColorScheme.LIGHT);
+  }
+
+  private Page tab(String query) {
+    Page page = context.newPage();
+    page.onConsoleMessage(
+        message -> {
+          // The browser says so of every answer that refuses what a person typed.
+          boolean refusal = message.text().matches(".*status of (409|422).*");
+          if (message.type().equals("error") && !refusal) {
+            complaints.add(message.text());
+          }
+        });
+    page.onPageError(complaints::add);
+    page.navigate(server.address() + query);
+    return page;
+  }
+
+  private static Locator button(Page page, String name) {
+    return page.getByRole(
+        AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
+  }
+
+  private static Locator field(Page page, String section, String label) {
+    return page.getByRole(AriaRole.FORM, new Page.GetByRoleOptions().setName(section))
+        .getByLabel(label, new Locator.GetByLabelOptions().setExact(true));
+  }
+
+  private static void openCard(Page page, int index) {
+    page.locator("#card-" + index + " summary").click();
+  }
+
+  private static Locator said(Page page) {
+    return page.getByRole(AriaRole.STATUS);
+  }
+
+  private static void shoot(Page page, String name) throws IOException {
+    Path screens = Path.of("target", "screens");
+    Files.createDirectories(screens);
+    page.screenshot(
+        new Page.ScreenshotOptions().setPath(screens.resolve(name + ".png")).setFullPage(true));
+  }
+
+  private static void checkAccess(Page page) {
+    List<String> violations =
+        new AxeBuilder(page)
+                .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"))
+                .analyze()
+                .getViolations()
+                .stream()
+                .map(PageBrowserTest::words)
+                .toList();
+    assertEquals(List.of(), violations);
+  }
+
+  private static String words(Rule rule) {
+    return rule.getId() + " at " + rule.getNodes().get(0).getHtml();
+  }
+
+  @Test
+  void opensPlannedWithFiguresAndCautionsInSight() throws IOException {
+    Page page = open();
+    assertThat(page.getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setLevel(1)))
+        .hasText("Bright inside, dark rim");
+    Locator figures =
+        page.getByRole(AriaRole.REGION, new Page.GetByRoleOptions().setName("Figures of the plan"));
+    for (String label :
+        List.of("Foils", "Placing", "Chair", "First due", "Last safe", "Mix", "Free gap")) {
+      assertThat(figures).containsText(label);
+    }
+    assertThat(page.locator("tr[data-number]")).hasCount(11);
+    assertThat(page.locator(".clock .cautions")).isVisible();
+    assertThat(page.locator(".mix .cautions")).isVisible();
+    page.mouse().wheel(0, 3000);
+    assertThat(figures).isInViewport();
+    shoot(page, "wide-light");
+  }
+
+  @Test
+  void hasNoBarrierInAnyDress() throws IOException {
+    for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
+      for (int width : List.of(1400, 640, 360)) {
+        Page page = open(width, 900, scheme);
+        openCard(page, 0);
+        checkAccess(page);
+        double over =
+            ((Number)
+                    page.evaluate(
+                        "document.documentElement.scrollWidth - document.documentElement.clientWidth"))
+                .doubleValue();
+        assertTrue(over <= 0, "the page is " + over + " px wider than " + width);
+        shoot(page, (scheme == ColorScheme.DARK ? "dark-" : "light-") + width);
+        context.close();
+      }
+    }
+    context = null;
+  }
+
+  @Test
+  void whatIsPressedIsLargeEnough() {
+    Page page = open(360, 800, ColorScheme.LIGHT);
+    openCard(page, 0);
+    Object small =
+        page.evaluate(
+            "[...document.querySelectorAll('button, select, summary, input:not([type=hidden])')]"
+                + ".map(e => [e.outerHTML.slice(0, 80), e.getBoundingClientRect()])"
+                + ".filter(([, r]) => r.width > 0 && (r.height < 44 || r.width < 44))"
+                + ".map(([html, r]) => html + ' ' + r.width + ' x ' + r.height)");
+    assertEquals(List.of(), small);
+  }
+
+  @Test
+  void anyViewCanBeMadeLargeByMouseAndByKey() {
+    Page page = open();
+    Locator large = page.locator(".view.large");
+    assertThat(large).hasAttribute("data-view", "view-back");
+    page.locator("[data-view=view-top] svg").click();
+    assertThat(large).hasAttribute("data-view", "view-top");
+    button(page, "Front").focus();
+    page.keyboard().press("Enter");
+    assertThat(large).hasAttribute("data-view", "view-front");
+    assertThat(button(page, "Front")).hasAttribute("aria-pressed", "true");
+    page.getByLabel("Guest").selectOption("guest-12");
+    assertThat(said(page)).containsText("foils");
+    assertThat(large).hasAttribute("data-view", "view-front");
+  }
+
+  @Test
+  void aFoilThatIsPointedAtLightsEverywhere() throws IOException {
+    Page page = open();
+    button(page, "Show foil 3").focus();
+    for (String place : List.of("#view-back .foil.lit", "#clock .window.lit", "tr.lit")) {
+      assertThat(page.locator(place).first()).hasAttribute("data-number", "3");
+    }
+    assertThat(page.locator("#card-0")).hasClass(Pattern.compile("\\blit\\b"));
+    assertThat(page.locator("#card-1")).not().hasClass(Pattern.compile("\\blit\\b"));
+    page.locator("#view-back .foil[data-number='5']").hover();
+    assertThat(page.locator("tr.lit")).hasAttribute("data-number", "5");
+    page.locator("#view-back .foil[data-number='5']").click();
+    page.mouse().move(2, 2);
+    assertThat(button(page, "Show foil 5")).hasAttribute("aria-pressed", "true");
+    assertThat(page.locator("tr.lit")).hasAttribute("data-number", "5");
+    shoot(page, "pointed");
+    page.keyboard().press("Escape");
+    assertThat(page.locator("tr.lit")).hasCount(0);
+  }
+
+  @Test
+  void anEditRedrawsIsSavedAndCanBeTakenBack() throws IOException {
+    Page page = open();
+    openCard(page, 0);
+    Locator slice = field(page, "back left", "Slice, mm");
+    assertThat(slice).hasValue("12");
+    String before = page.locator("#view-back").innerHTML();
+    slice.focus();
+    page.keyboard().press("ArrowDown");
+    assertThat(said(page)).containsText("Changed and saved.");
+    assertThat(slice).hasValue("11");
+    assertThat(slice).isFocused();
+    assertTrue(!before.equals(page.locator("#view-back").innerHTML()), "the map was not redrawn");
+    assertThat(page.locator("#card-0 .sentence")).containsText("2 slices of 11 mm");
+    assertThat(page.getByRole(AriaRole.ALERT)).containsText("dark-rim-own");
+    assertTrue(Files.exists(folder.resolve("patterns/dark-rim-own.json")));
+    assertTrue(page.url().contains("pattern=dark-rim-own"), page.url());
+    button(page, "Undo").click();
+    assertThat(said(page)).containsText("Taken back.");
+    assertThat(page.locator("#card-0 .sentence")).containsText("2 slices of 12 mm");
+    button(page, "Redo").click();
+    assertThat(page.locator("#card-0 .sentence")).containsText("2 slices of 11 mm");
+    page.reload();
+    assertThat(page.locator("#card-0 .sentence")).containsText("2 slices of 11 mm");
+  }
+
+  @Test
+  void lengthsCanBeTypedInInches() {
+    Page page = open();
+    page.getByLabel("Lengths in").selectOption("in");
+    openCard(page, 3);
+    Locator slice = field(page, "joining row", "Slice, in");
+    assertThat(slice).hasValue("0.47");
+    slice.fill("0.5");
+    slice.press("Tab");
+    assertThat(page.locator("#card-3 .sentence")).containsText("1 slice of 0.5 in");
+  }
+
+  @Test
+  void aWrongEntryIsToldAtItsField() throws IOException {
+    Page page = open();
+    openCard(page, 0);
+    Locator angle = field(page, "back left", "Angle from level, degrees");
+    angle.fill("200");
+    angle.press("Tab");
+    assertThat(angle).hasAttribute("aria-invalid", "true");
+    assertThat(angle).hasValue("200");
+    assertThat(angle).hasAccessibleDescription(Pattern.compile("90"));
+    shoot(page, "wrong-entry");
+    assertTrue(Files.notExists(folder.resolve("patterns")));
+  }
+
+  @Test
+  void everyPickerPlansAnew() {
+    Page page = open();
+    page.getByLabel("Pattern").selectOption("v-back");
+    assertThat(page.getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setLevel(1)))
+        .hasText("V back");
+    page.getByLabel("Pace").selectOption("apprentice");
+    assertThat(page.locator(".looks")).containsText("apprentice");
+    assertTrue(page.url().contains("pace=apprentice"), page.url());
+    page.getByLabel("Foils come out").selectOption("waves");
+    page.getByLabel("Part", new Page.GetByLabelOptions().setExact(true)).selectOption("none");
+    assertThat(page.locator("#view-top .part-line")).hasCount(0);
+    page.goBack();
+  }
+
+  @Test
+  void theSecondTabIsRefusedAndToldWhereItsChangeIs() throws IOException {
+    Page first = open();
+    openCard(first, 0);
+    field(first, "back left", "Slice, mm").fill("11");
+    first.keyboard().press("Tab");
+    assertThat(said(first)).containsText("Changed and saved.");
+    Page second = tab("?pattern=dark-rim-own");
+    field(first, "back left", "Slice, mm").fill("10");
+    first.keyboard().press("Tab");
+    assertThat(first.locator("#card-0 .sentence")).containsText("2 slices of 10 mm");
+    openCard(second, 0);
+    field(second, "back left", "Slice, mm").fill("9");
+    second.keyboard().press("Tab");
+    assertThat(second.getByRole(AriaRole.ALERT)).containsText("dark-rim-own-other");
+    assertThat(second.locator("#card-0 .sentence")).containsText("2 slices of 10 mm");
+    second
+        .getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Open dark-rim-own-other"))
+        .click();
+    assertThat(second.locator("#card-0 .sentence")).containsText("2 slices of 9 mm");
+  }
+
+  @Test
+  void theKeyboardAloneReachesTheOrderOfWork() {
+    Page page = open();
+    page.keyboard().press("Tab");
+    assertThat(
+            page.getByRole(
+                AriaRole.LINK, new Page.GetByRoleOptions().setName("Skip to the order of work")))
+        .isFocused();
+    page.keyboard().press("Enter");
+    page.keyboard().press("Tab");
+    page.keyboard().press("Enter");
+    assertThat(page.locator("#card-0 details")).hasAttribute("open", "");
+    page.keyboard().press("Tab");
+    assertThat(field(page, "back left", "Slice, mm")).isFocused();
+  }
+
+  @Test
+  void sheetsAndCalendarCanBeTaken() {
+    Page page = open();
+    for (String sheet : List.of("Map, SVG", "Timeline, PNG", "Mix, SVG")) {
+      Download download =
+          page.waitForDownload(
+              () ->
+                  page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName(sheet))
+                      .click());
+      assertTrue(
+          download.suggestedFilename().startsWith("dark-rim-guest-07-"),
+          download.suggestedFilename());
+    }
+    page.getByLabel("Visit begins").fill("2026-12-02T09:30");
+    Download entry = page.waitForDownload(() -> button(page, "Calendar file").click());
+    assertEquals("dark-rim-guest-07.ics", entry.suggestedFilename());
+  }
+}

@@ -1,0 +1,275 @@
+package foilwright.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import foilwright.app.Workspace;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.net.InetAddress;
+import java.net.Socket;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the server lets through, and what becomes of changes. */
+class PageServerTest {
+  @TempDir Path folder;
+  private PageServer server;
+  private final HttpClient client = HttpClient.newHttpClient();
+
+  @BeforeEach
+  void start() {
+    server = PageServer.start(Workspace.in(folder), () -> LocalDate.of(2026, 12, 1), 0);
+  }
+
+  @AfterEach
+  void stop() {
+    server.stop();
+  }
+
+  private HttpResponse<String> get(String path) throws IOException, InterruptedException {
+    return client.send(
+        HttpRequest.newBuilder(URI.create(server.address()).resolve(path)).build(),
+        BodyHandlers.ofString());
+  }
+
+  private HttpResponse<String> post(String path, Map<String, String> form)
+      throws IOException, InterruptedException {
+    String body =
+        form.entrySet().stream()
+            .map(e -> e.getKey() + "=" + URLEncoder.encode(e.getValue(), StandardCharsets.UTF_8))
+            .collect(Collectors.joining("&"));
+    return client.send(
+        HttpRequest.newBuilder(URI.create(server.address()).resolve(path))
+            .header("Content-Type", "application/x-www-form-urlencoded")
+            .POST(BodyPublishers.ofString(body))
+            .build(),
+        BodyHandlers.ofString());
+  }
+
+  private static String hidden(String html, String name) {
+    Matcher matcher = Pattern.compile("name=\"" + name + "\" value=\"([^\"]*)\"").matcher(html);
+    assertTrue(matcher.find(), name);
+    return matcher.group(1);
+  }
+
+  /** One request as bytes, for what a well-behaved client will not send. */
+  private String raw(String request) throws IOException {
+    try (Socket socket =
+        new Socket(InetAddress.getLoopbackAddress(), URI.create(server.address()).getPort())) {
+      OutputStream out = socket.getOutputStream();
+      out.write(request.getBytes(StandardCharsets.ISO_8859_1));
+      out.flush();
+      InputStream in = socket.getInputStream();
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    }
+  }
+
+  @Test
+  void thePageTellsItsCharsetAndForbidsWhatIsNotItsOwn() throws Exception {
+    HttpResponse<String> page = get("/");
+    assertEquals(200, page.statusCode());
+    assertEquals(
+        "text/html; charset=utf-8",
+        page.headers().firstValue("Content-Type").orElse("").toLowerCase(java.util.Locale.ROOT));
+    String policy = page.headers().firstValue("Content-Security-Policy").orElse("");
+    assertTrue(policy.startsWith("default-src 'none'; script-src 'self'; style-src 'self'"));
+    assertFalse(policy.contains("unsafe"), policy);
+    assertEquals("nosniff", page.headers().firstValue("X-Content-Type-Options").orElse(""));
+    assertFalse(page.body().contains("<style"), "a style inside the page");
+    assertFalse(page.body().contains(" style="), "a style inside the page");
+    assertFalse(page.body().contains(" onclick="), "a script inside the page");
+  }
+
+  @Test
+  void anotherHostNameIsRefused() throws IOException {
+    assertTrue(
+        raw("GET / HTTP/1.1\r\nHost: foils.example\r\nConnection: close\r\n\r\n")
+            .startsWith("HTTP/1.1 403"));
+    assertTrue(
+        raw("GET /assets/page.css HTTP/1.1\r\nHost: LocalHost:1\r\nConnection: close\r\n\r\n")
+            .startsWith("HTTP/1.1 200"));
+  }
+
+  @Test
+  void anotherSitesFormIsRefused() throws IOException {
+    assertTrue(
+        raw(String.join(
+                "\r\n",
+                "GET / HTTP/1.1",
+                "Host: localhost",
+                "Origin: http://a.example",
+                "Connection: close",
+                "",
+                ""))
+            .startsWith("HTTP/1.1 403"));
+  }
+
+  @Test
+  void pathsLeadNowhereElse() throws Exception {
+    for (String path :
+        new String[] {
+          "/assets/..%2f..%2fpage.jte",
+          "/assets/%2e%2e/%2e%2e/etc/passwd",
+          "/assets//etc/passwd",
+          "/?pattern=..%2F..%2Fetc%2Fpasswd",
+          "/?pattern=" + URLEncoder.encode(folder.toString(), StandardCharsets.UTF_8),
+          "/?guest=..%2Fguest-07",
+          "/sheet/..%2Fmap.svg?pattern=dark-rim",
+          "/?pace=nobody"
+        }) {
+      int status = get(path).statusCode();
+      assertTrue(status == 400 || status == 404, path + " gave " + status);
+    }
+  }
+
+  @Test
+  void aChangeNeedsTheToken() throws Exception {
+    Map<String, String> form = Map.of("pattern", "dark-rim", "slice", "9");
+    assertEquals(403, post("/section/0", form).statusCode());
+    assertEquals(403, post("/undo", Map.of("token", "0".repeat(48))).statusCode());
+    assertFalse(Files.exists(folder.resolve("patterns")));
+  }
+
+  @Test
+  void aRequestThatIsTooLargeIsRefused() throws Exception {
+    int status = post("/section/0", Map.of("slice", "9".repeat(100_000))).statusCode();
+    assertTrue(status == 413 || status == 403, "gave " + status);
+    assertFalse(Files.exists(folder.resolve("patterns")));
+  }
+
+  private Map<String, String> form(String html, String field, String value) {
+    return Map.of(
+        "token",
+        hidden(html, "token"),
+        "revision",
+        hidden(html, "revision"),
+        "pattern",
+        hidden(html, "pattern"),
+        "guest",
+        hidden(html, "guest"),
+        field,
+        value);
+  }
+
+  @Test
+  void aChangeOfAShippedPatternIsSavedAsACopy() throws Exception {
+    String page = get("/").body();
+    HttpResponse<String> changed = post("/section/0", form(page, "slice", "0.4 in"));
+    assertEquals(200, changed.statusCode());
+    assertEquals("dark-rim-own", hidden(changed.body(), "pattern"));
+    String saved = Files.readString(folder.resolve("patterns/dark-rim-own.json"));
+    assertTrue(saved.contains("\"slice\": \"10.16 mm\""), saved);
+    HttpResponse<String> undone = post("/undo", form(changed.body(), "nothing", ""));
+    assertEquals(200, undone.statusCode());
+    assertTrue(
+        Files.readString(folder.resolve("patterns/dark-rim-own.json"))
+            .contains("\"slice\": \"12 mm\""));
+    HttpResponse<String> redone = post("/redo", form(undone.body(), "nothing", ""));
+    assertEquals(saved, Files.readString(folder.resolve("patterns/dark-rim-own.json")));
+    assertEquals(200, redone.statusCode());
+    try (Stream<Path> kept = Files.list(folder.resolve("patterns/.kept"))) {
+      assertEquals(2, kept.count());
+    }
+  }
+
+  @Test
+  void theSecondOfTwoTabsIsRefusedAndBothAreKept() throws Exception {
+    String own = post("/section/0", form(get("/").body(), "slice", "11")).body();
+    String first = post("/section/0", form(own, "slice", "10")).body();
+    HttpResponse<String> second = post("/section/0", form(own, "angle", "40"));
+    assertEquals(409, second.statusCode());
+    assertTrue(second.body().contains("role=\"alert\""));
+    assertEquals(hidden(first, "revision"), hidden(second.body(), "revision"));
+    assertTrue(
+        Files.readString(folder.resolve("patterns/dark-rim-own.json"))
+            .contains("\"slice\": \"10 mm\""));
+    assertTrue(
+        Files.readString(folder.resolve("patterns/dark-rim-own-other.json"))
+            .contains("\"angle\": \"40 deg\""));
+  }
+
+  @Test
+  void whatCannotStandInAFieldIsToldThereAndChangesNothing() throws Exception {
+    String page = get("/").body();
+    for (String[] wrong :
+        new String[][] {
+          {"slice", "twelve"}, {"slice", "0"}, {"angle", "200"}, {"slices", "0"}, {"inset", "-3"}
+        }) {
+      HttpResponse<String> answer = post("/section/0", form(page, wrong[0], wrong[1]));
+      assertEquals(422, answer.statusCode(), wrong[0] + " " + wrong[1]);
+      assertTrue(answer.body().contains("field-0-" + wrong[0] + "-error"), wrong[0]);
+    }
+    assertFalse(Files.exists(folder.resolve("patterns")));
+  }
+
+  @Test
+  void aShareOfTheHeadStaysAShare() throws Exception {
+    String page = get("/").body();
+    post("/section/0", form(page, "inset", "28"));
+    String saved = Files.readString(folder.resolve("patterns/dark-rim-own.json"));
+    assertTrue(
+        Pattern.compile("\"insetFromHairline\": \"0\\.0[45]\\d+ of around\"").matcher(saved).find(),
+        saved);
+  }
+
+  @Test
+  void sheetsComeAsFiles() throws Exception {
+    String query = "?pattern=dark-rim&guest=guest-07";
+    for (String sheet : new String[] {"map", "timeline", "mix"}) {
+      HttpResponse<String> file = get("/sheet/" + sheet + ".svg" + query);
+      assertEquals(200, file.statusCode());
+      assertTrue(file.body().contains("<svg"), sheet);
+      assertEquals(
+          "image/png",
+          get("/sheet/" + sheet + ".png" + query).headers().firstValue("Content-Type").orElse(""));
+    }
+    HttpResponse<String> entry = get("/visit.ics" + query + "&start=2026-12-02T09:30");
+    assertEquals(200, entry.statusCode());
+    assertTrue(entry.body().startsWith("BEGIN:VCALENDAR"), entry.body());
+    assertEquals(400, get("/visit.ics" + query + "&start=soon").statusCode());
+  }
+
+  @Test
+  void everyShippedPatternShowsOnEveryGuest() throws Exception {
+    String page = get("/").body();
+    for (String pattern : options(page, "pick-pattern")) {
+      HttpResponse<String> shown = get("/?guest=guest-12&unit=in&pattern=" + pattern);
+      assertEquals(200, shown.statusCode(), pattern);
+      assertTrue(shown.body().contains("id='view-back'"), pattern);
+    }
+    for (String guest : options(page, "pick-guest")) {
+      assertEquals(200, get("/?pattern=v-back&guest=" + guest).statusCode(), guest);
+    }
+  }
+
+  private static java.util.List<String> options(String page, String id) {
+    int from = page.indexOf("id=\"" + id + "\"");
+    String part = page.substring(from, page.indexOf("</select>", from));
+    return Pattern.compile("value=\"([^\"]*)\"")
+        .matcher(part)
+        .results()
+        .map(m -> m.group(1))
+        .toList();
+  }
+}
