@@ -145,7 +145,7 @@ class ArchitectureTest {
                 "gg.jte..",
                 "jakarta..",
                 "org.eclipse.jetty.."));
-    allow(table, "web.template", "web", "app", "anatomy");
+    allow(table, "web.template", "web", "app", "anatomy", "service");
     table.get("web.template").add("gg.jte..");
     return table;
   }

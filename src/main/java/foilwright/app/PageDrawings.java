@@ -17,7 +17,7 @@ import java.util.Optional;
  * for every plan on it; may be shared between threads.
  */
 public final class PageDrawings {
-  private static final double CLOCK_WIDTH_MM = 190;
+  private static final double CLOCK_WIDTH_MM = 240;
 
   private final MapSheet map;
 

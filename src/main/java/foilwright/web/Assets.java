@@ -12,6 +12,7 @@ import java.util.zip.CRC32;
 /** The few files that a page fetches, each by its own name and no other. */
 final class Assets {
   private static final String HTMX = "/META-INF/resources/webjars/htmx.org/2.0.4/dist/";
+  private static final String THREE = "/META-INF/resources/webjars/three/0.181.1/build/";
   private static final String OWN = "/foilwright/web/";
   private static final String SCRIPT = "text/javascript; charset=utf-8";
 
@@ -26,6 +27,9 @@ final class Assets {
       Map.of(
           "page.css", new Asset(OWN + "page.css", "text/css; charset=utf-8"),
           "page.js", new Asset(OWN + "page.js", SCRIPT),
+          "head.js", new Asset(OWN + "head.js", SCRIPT),
+          "three.module.min.js", new Asset(THREE + "three.module.min.js", SCRIPT),
+          "three.core.min.js", new Asset(THREE + "three.core.min.js", SCRIPT),
           "icon.svg", new Asset(OWN + "icon.svg", "image/svg+xml; charset=utf-8"),
           "htmx.min.js", new Asset(HTMX + "htmx.min.js", SCRIPT),
           "letters.ttf", new Asset("/foilwright/drawing/font/DejaVuSans.ttf", "font/ttf"));

@@ -52,13 +52,9 @@ final class Desk {
     private final Deque<Pattern> takenBack = new ArrayDeque<>();
   }
 
-  /**
-   * What is said of a page beside the plan.
-   *
-   * @param open index of the section that stands open; -1 for none
-   */
-  private record Remark(String said, String notice, String other, int open) {
-    static final Remark NONE = new Remark("", "", "", -1);
+  /** What is said of a page beside the plan. */
+  private record Remark(String said, String notice, String other) {
+    static final Remark NONE = new Remark("", "", "");
   }
 
   /**
@@ -106,7 +102,7 @@ final class Desk {
         remark.other(),
         writer.map(PageWriter::figures).orElse(List.of()),
         looks,
-        writer.map(w -> w.cards(remark.open(), looks)).orElse(List.of()),
+        writer.map(w -> w.cards(looks)).orElse(List.of()),
         drawings.map(d -> d.views(plan.orElseThrow())).orElse(List.of()),
         clock.flatMap(CompletableFuture::join),
         writer.map(PageWriter::foils).orElse(List.of()),
@@ -201,17 +197,16 @@ final class Desk {
     Pattern before = open.pattern();
     Pattern after = new Pattern(before.title(), before.summary(), before.order(), sections);
     if (after.equals(before)) {
-      return new Changed(End.DONE, page(ask, new Remark("Nothing changed.", "", "", section)));
+      return new Changed(End.DONE, page(ask, new Remark("Nothing changed.", "", "")));
     }
     try {
-      return save(ask, revision, before, after, section, "Changed and saved.");
+      return save(ask, revision, before, after, "Changed and saved.");
     } catch (IllegalArgumentException e) {
       return wrong(ask, section, typed, "", e.getMessage());
     }
   }
 
-  private Changed save(
-      Ask ask, String revision, Pattern before, Pattern after, int section, String said)
+  private Changed save(Ask ask, String revision, Pattern before, Pattern after, String said)
       throws IOException {
     PatternDesk.Saved saved = patterns.save(ask.pattern(), revision, after);
     if (saved.beside()) {
@@ -226,8 +221,7 @@ final class Desk {
                       + " \""
                       + saved.open().name()
                       + "\".",
-                  saved.open().name(),
-                  section)));
+                  saved.open().name())));
     }
     synchronized (this) {
       Steps its = steps.computeIfAbsent(saved.open().name(), n -> new Steps());
@@ -246,16 +240,13 @@ final class Desk {
                         + saved.open().name()
                         + "\"; the shipped pattern stays as it is."
                     : "",
-                "",
-                section)));
+                "")));
   }
 
   private Changed wrong(
       Ask ask, int section, Map<String, String> typed, String key, String message) {
     WorkPage page =
-        page(
-            ask,
-            new Remark("Not changed: " + message + ".", key.isEmpty() ? message : "", "", section));
+        page(ask, new Remark("Not changed: " + message + ".", key.isEmpty() ? message : "", ""));
     List<Card> cards = new ArrayList<>(page.cards());
     Card card = cards.get(section);
     List<SectionField> fields =
@@ -285,14 +276,13 @@ final class Desk {
                     "Nothing was changed.",
                     "This pattern was changed elsewhere after this page was shown. The page now"
                         + " shows it as it is; press again if you still want to.",
-                    "",
-                    -1)));
+                    "")));
       }
       target = from.pop();
       (back ? its.takenBack : its.done).push(open.pattern());
     }
     patterns.save(ask.pattern(), revision, target);
     return new Changed(
-        End.DONE, page(ask, new Remark(back ? "Taken back." : "Done again.", "", "", -1)));
+        End.DONE, page(ask, new Remark(back ? "Taken back." : "Done again.", "", "")));
   }
 }

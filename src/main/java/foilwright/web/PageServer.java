@@ -1,5 +1,6 @@
 package foilwright.web;
 
+import foilwright.app.HeadModel;
 import foilwright.app.Plan;
 import foilwright.app.SheetFile;
 import foilwright.app.Sheets;
@@ -102,6 +103,7 @@ public final class PageServer {
     config.routes.post("/undo", context -> step(context, true));
     config.routes.post("/redo", context -> step(context, false));
     config.routes.get("/sheet/{name}", this::sheet);
+    config.routes.get("/head.json", this::head);
     config.routes.get("/visit.ics", this::calendar);
     config.routes.get("/assets/{name}", assets::send);
     config.routes.exception(
@@ -174,6 +176,12 @@ public final class PageServer {
 
   private static String revision(Context context) {
     return Optional.ofNullable(context.formParam("revision")).orElse("");
+  }
+
+  private void head(Context context) {
+    Plan plan =
+        desk.plan(ask(context)).orElseThrow(() -> new NoSuchElementException("There is no plan."));
+    context.contentType("application/json; charset=utf-8").result(HeadModel.json(plan));
   }
 
   private void sheet(Context context) {

@@ -161,12 +161,8 @@ final class PageWriter {
 
   // The order of work.
 
-  /**
-   * Cards in the order of the pattern.
-   *
-   * @param open index of the one that stands open; -1 for none
-   */
-  List<Card> cards(int open, List<Look> looks) {
+  /** Cards in the order of the pattern. */
+  List<Card> cards(List<Look> looks) {
     SectionFields fields = new SectionFields(head, unit);
     List<Card> cards = new ArrayList<>();
     for (int i = 0; i < plan.pattern().sections().size(); i++) {
@@ -190,7 +186,6 @@ final class PageWriter {
               ranges(numbers),
               minutes(its),
               share(its),
-              i == open,
               fields.of(section),
               looks.stream().filter(look -> look.section() == index).toList()));
     }

@@ -5,6 +5,7 @@ import foilwright.app.PageDrawings.Drawing;
 import foilwright.app.WayOut;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * All that one page shows, in words ready to be read.
@@ -66,12 +67,10 @@ public record WorkPage(
       String foils,
       String minutes,
       String share,
-      boolean open,
       List<SectionField> fields,
       List<Look> looks) {
     Card withFields(List<SectionField> others) {
-      return new Card(
-          index, name, why, sentence, numbers, foils, minutes, share, open, others, looks);
+      return new Card(index, name, why, sentence, numbers, foils, minutes, share, others, looks);
     }
   }
 
@@ -99,6 +98,14 @@ public record WorkPage(
     return new WorkPage(
         ask, choices, token, revision, own, canUndo, canRedo, title, summary, said, notice, other,
         figures, looks, others, views, clock, foils, bowls, toner, onFile, cautions, hasVisit);
+  }
+
+  /** Questions without an answer on file, in words; empty when there is none. */
+  public String missing() {
+    return onFile.stream()
+        .filter(Answer::missing)
+        .map(Answer::question)
+        .collect(Collectors.joining("; "));
   }
 
   /** An address of the same page with another pattern. */

@@ -4,6 +4,7 @@ const said = document.getElementById('said');
 let large = sessionStorage.getItem('view') ?? 'view-back';
 let pinned = null;
 let focused = null;
+let opened = [];
 
 const all = (selector) => [...work.querySelectorAll(selector)];
 
@@ -29,10 +30,42 @@ function light(numbers) {
   for (const element of all('[data-number]')) {
     element.classList.toggle('lit', wanted.has(element.dataset.number));
   }
+  head?.light(wanted);
   for (const card of all('.card')) {
     card.classList.toggle('lit', card.dataset.numbers.split(' ').some((n) => wanted.has(n)));
   }
 }
+
+// The head to turn outlives each redrawing: its parts move into the new page.
+const turn = document.getElementById('turn').content;
+const turnParts = [...turn.children];
+const [turnButton, turnFigure, turnWrong] = turnParts;
+let head = null;
+
+function placeTurn() {
+  document.getElementById('turning')?.append(...turnParts);
+}
+
+async function showHead() {
+  try {
+    if (!head) {
+      const { turningHead } = await import('/assets/head.js');
+      head = turningHead(turnFigure.querySelector('canvas'), pin);
+    }
+    const answer = await fetch(`/head.json?${document.getElementById('now').dataset.query}`);
+    if (!answer.ok) throw new Error('There is no plan to draw.');
+    head.show(await answer.json());
+    turnFigure.dataset.shown = document.getElementById('now').dataset.query;
+  } catch (error) {
+    turnWrong.textContent = `The head to turn cannot be shown here. ${error.message}`;
+  }
+}
+
+turnButton.addEventListener('click', () => {
+  turnFigure.hidden = !turnFigure.hidden;
+  turnButton.setAttribute('aria-expanded', String(!turnFigure.hidden));
+  if (!turnFigure.hidden) showHead();
+});
 
 function pin(number) {
   pinned = pinned === number ? null : number;
@@ -75,12 +108,18 @@ document.addEventListener('keydown', (event) => {
 
 document.body.addEventListener('htmx:beforeSwap', () => {
   focused = document.activeElement?.id ?? null;
+  opened = all('.card details[open]').map((details) => details.parentElement.id);
 });
 
 document.body.addEventListener('htmx:afterSwap', () => {
   const now = document.getElementById('now');
   said.textContent = now.dataset.said;
   document.title = `${now.dataset.title} \u2013 Foilwright`;
+  for (const card of opened) {
+    document.querySelector(`#${card} details`)?.setAttribute('open', '');
+  }
+  placeTurn();
+  if (!turnFigure.hidden) showHead();
   showLarge(large);
   light(null);
   const before = focused && document.getElementById(focused);
@@ -101,3 +140,4 @@ document.body.addEventListener('htmx:sendError', () => {
 });
 
 showLarge(large);
+placeTurn();

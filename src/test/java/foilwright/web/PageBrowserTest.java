@@ -229,7 +229,7 @@ class PageBrowserTest {
   void aFoilThatIsPointedAtLightsEverywhere() throws IOException {
     Page page = open();
     button(page, "Show foil 3").focus();
-    for (String place : List.of("#view-back .foil.lit", "#clock .window.lit", "tr.lit")) {
+    for (String place : List.of("#view-back .foil.lit", "#clock .foil.lit", "tr.lit")) {
       assertThat(page.locator(place).first()).hasAttribute("data-number", "3");
     }
     assertThat(page.locator("#card-0")).hasClass(Pattern.compile("\\blit\\b"));
@@ -366,5 +366,40 @@ class PageBrowserTest {
     page.getByLabel("Visit begins").fill("2026-12-02T09:30");
     Download entry = page.waitForDownload(() -> button(page, "Calendar file").click());
     assertEquals("dark-rim-guest-07.ics", entry.suggestedFilename());
+  }
+
+  @Test
+  void aHeadCanBeTurnedByMouseAndByKeys() throws IOException {
+    Page page = open();
+    assertThat(page.locator("#turn-canvas")).isHidden();
+    button(page, "A head to turn").click();
+    Locator head = page.getByRole(AriaRole.APPLICATION);
+    assertThat(page.locator("#turn-figure"))
+        .hasAttribute("data-shown", Pattern.compile("dark-rim"));
+    assertThat(head).isVisible();
+    String before = picture(head);
+    head.focus();
+    page.keyboard().press("ArrowLeft");
+    String turned = picture(head);
+    assertTrue(!before.equals(turned), "the arrow key did not turn it");
+    page.keyboard().press("Home");
+    assertEquals(before, picture(head));
+    head.hover();
+    page.mouse().down();
+    page.mouse().move(300, 500);
+    page.mouse().up();
+    assertTrue(!before.equals(picture(head)), "the mouse did not turn it");
+    openCard(page, 0);
+    field(page, "back left", "Slice, mm").fill("6");
+    page.keyboard().press("Tab");
+    assertThat(page.locator("#turn-figure"))
+        .hasAttribute("data-shown", Pattern.compile("dark-rim-own"));
+    assertThat(head).isVisible();
+    shoot(page, "turning");
+    checkAccess(page);
+  }
+
+  private static String picture(Locator shown) {
+    return java.util.Base64.getEncoder().encodeToString(shown.screenshot());
   }
 }

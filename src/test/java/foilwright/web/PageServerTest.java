@@ -89,9 +89,7 @@ class PageServerTest {
   void thePageTellsItsCharsetAndForbidsWhatIsNotItsOwn() throws Exception {
     HttpResponse<String> page = get("/");
     assertEquals(200, page.statusCode());
-    assertEquals(
-        "text/html; charset=utf-8",
-        page.headers().firstValue("Content-Type").orElse("").toLowerCase(java.util.Locale.ROOT));
+    assertEquals("text/html;charset=utf-8", type(page));
     String policy = page.headers().firstValue("Content-Security-Policy").orElse("");
     assertTrue(policy.startsWith("default-src 'none'; script-src 'self'; style-src 'self'"));
     assertFalse(policy.contains("unsafe"), policy);
@@ -156,6 +154,10 @@ class PageServerTest {
     int status = post("/section/0", Map.of("slice", "9".repeat(100_000))).statusCode();
     assertTrue(status == 413 || status == 403, "gave " + status);
     assertFalse(Files.exists(folder.resolve("patterns")));
+  }
+
+  private static String type(HttpResponse<String> answer) {
+    return answer.headers().firstValue("Content-Type").orElse("");
   }
 
   private Map<String, String> form(String html, String field, String value) {
@@ -240,9 +242,7 @@ class PageServerTest {
       HttpResponse<String> file = get("/sheet/" + sheet + ".svg" + query);
       assertEquals(200, file.statusCode());
       assertTrue(file.body().contains("<svg"), sheet);
-      assertEquals(
-          "image/png",
-          get("/sheet/" + sheet + ".png" + query).headers().firstValue("Content-Type").orElse(""));
+      assertTrue(type(get("/sheet/" + sheet + ".png" + query)).startsWith("image/png"));
     }
     HttpResponse<String> entry = get("/visit.ics" + query + "&start=2026-12-02T09:30");
     assertEquals(200, entry.statusCode());

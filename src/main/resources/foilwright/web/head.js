@@ -1,0 +1,166 @@
+// The head that can be turned. Loaded when it is first asked for.
+import * as three from '/assets/three.module.min.js';
+
+const HUES = [0xe69f00, 0x56b4e9, 0x009e73, 0xcc79a7, 0x0072b2, 0xd55e00, 0xf0e442];
+const LIT = 0x005a8c;
+const CENTRE = new three.Vector3(0, 5, 25);
+const FAR = 560;
+const START = { turn: 205, rise: 22 };
+const STEP = 10;
+
+function geometry(part) {
+  const shape = new three.BufferGeometry();
+  shape.setAttribute('position', new three.Float32BufferAttribute(part.points, 3));
+  shape.setIndex(part.corners);
+  shape.computeVertexNormals();
+  return shape;
+}
+
+function mesh(part, colour) {
+  return new three.Mesh(
+    geometry(part),
+    new three.MeshLambertMaterial({ color: colour, side: three.DoubleSide }),
+  );
+}
+
+function line(points) {
+  const shape = new three.BufferGeometry();
+  shape.setAttribute('position', new three.Float32BufferAttribute(points, 3));
+  return new three.Line(shape, new three.LineBasicMaterial({ color: 0x5f5952 }));
+}
+
+function number(foil) {
+  const canvas = document.createElement('canvas');
+  canvas.width = 64;
+  canvas.height = 64;
+  const pen = canvas.getContext('2d');
+  pen.font = '38px "DejaVu Sans", sans-serif';
+  pen.textAlign = 'center';
+  pen.textBaseline = 'middle';
+  pen.lineWidth = 8;
+  pen.strokeStyle = '#ffffff';
+  pen.strokeText(String(foil.number), 32, 34);
+  pen.fillStyle = '#1f1d1a';
+  pen.fillText(String(foil.number), 32, 34);
+  const sprite = new three.Sprite(
+    new three.SpriteMaterial({ map: new three.CanvasTexture(canvas) }),
+  );
+  sprite.position.set(...foil.centre);
+  sprite.scale.set(13, 13, 1);
+  return sprite;
+}
+
+export function turningHead(canvas, pin) {
+  const renderer = new three.WebGLRenderer({ canvas, antialias: true });
+  const camera = new three.PerspectiveCamera(26, 1, 100, 1500);
+  camera.up.set(0, 0, 1);
+  let scene = new three.Scene();
+  let foils = [];
+  let view = { ...START };
+
+  function draw() {
+    const width = canvas.clientWidth;
+    if (!width) return;
+    renderer.setPixelRatio(window.devicePixelRatio);
+    renderer.setSize(width, canvas.clientHeight, false);
+    const turn = (view.turn * Math.PI) / 180;
+    const rise = (view.rise * Math.PI) / 180;
+    camera.aspect = width / canvas.clientHeight;
+    camera.position.set(
+      FAR * Math.cos(rise) * Math.sin(turn),
+      FAR * Math.cos(rise) * Math.cos(turn),
+      FAR * Math.sin(rise),
+    );
+    camera.position.add(CENTRE);
+    camera.lookAt(CENTRE);
+    camera.updateProjectionMatrix();
+    renderer.render(scene, camera);
+  }
+
+  function move(turn, rise) {
+    view = { turn: view.turn + turn, rise: Math.max(-40, Math.min(89, view.rise + rise)) };
+    draw();
+  }
+
+  function show(model) {
+    scene.traverse((thing) => {
+      thing.geometry?.dispose();
+      thing.material?.map?.dispose();
+      thing.material?.dispose();
+    });
+    scene = new three.Scene();
+    scene.background = new three.Color(0xffffff);
+    scene.add(new three.HemisphereLight(0xffffff, 0xb5ab9c, 2.4));
+    const lamp = new three.DirectionalLight(0xffffff, 1.1);
+    lamp.position.set(200, -300, 600);
+    scene.add(lamp);
+    scene.add(mesh(model.form, 0xf7f4ee));
+    scene.add(mesh(model.scalp, 0xe3ded5));
+    for (const part of model.backgrounds) scene.add(mesh(part, 0x9a9288));
+    for (const points of model.lines) scene.add(line(points));
+    foils = model.foils.map((foil) => {
+      const part = mesh(foil, HUES[foil.section % HUES.length]);
+      part.userData = { number: String(foil.number), hue: HUES[foil.section % HUES.length] };
+      scene.add(part, number(foil));
+      return part;
+    });
+    draw();
+  }
+
+  function light(numbers) {
+    for (const foil of foils) {
+      foil.material.color.set(numbers.has(foil.userData.number) ? LIT : foil.userData.hue);
+    }
+    draw();
+  }
+
+  let held = null;
+  canvas.addEventListener('pointerdown', (event) => {
+    held = { x: event.clientX, y: event.clientY, far: 0 };
+    canvas.setPointerCapture(event.pointerId);
+  });
+  canvas.addEventListener('pointermove', (event) => {
+    if (!held) return;
+    const x = event.clientX - held.x;
+    const y = event.clientY - held.y;
+    held = { x: event.clientX, y: event.clientY, far: held.far + Math.abs(x) + Math.abs(y) };
+    move(-x / 2, y / 2);
+  });
+  canvas.addEventListener('pointerup', (event) => {
+    const still = held && held.far < 4;
+    held = null;
+    if (!still) return;
+    const box = canvas.getBoundingClientRect();
+    const ray = new three.Raycaster();
+    ray.setFromCamera(
+      new three.Vector2(
+        (2 * (event.clientX - box.left)) / box.width - 1,
+        1 - (2 * (event.clientY - box.top)) / box.height,
+      ),
+      camera,
+    );
+    const hit = ray.intersectObjects(scene.children.filter((thing) => thing.isMesh))[0];
+    if (hit?.object.userData.number) pin(hit.object.userData.number);
+  });
+  canvas.addEventListener('keydown', (event) => {
+    const moves = {
+      ArrowLeft: [STEP, 0],
+      ArrowRight: [-STEP, 0],
+      ArrowUp: [0, STEP],
+      ArrowDown: [0, -STEP],
+    };
+    if (moves[event.key]) {
+      event.preventDefault();
+      move(...moves[event.key]);
+    } else if (event.key === 'Home') {
+      event.preventDefault();
+      view = { ...START };
+      draw();
+    } else {
+      return;
+    }
+    canvas.dataset.turn = String(view.turn);
+  });
+  new ResizeObserver(draw).observe(canvas);
+  return { show, light };
+}
