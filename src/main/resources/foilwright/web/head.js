@@ -75,6 +75,7 @@ export function turningHead(canvas, pin) {
     camera.lookAt(CENTRE);
     camera.updateProjectionMatrix();
     renderer.render(scene, camera);
+    canvas.dataset.turn = `${view.turn} ${view.rise}`;
   }
 
   function move(turn, rise) {
@@ -90,8 +91,8 @@ export function turningHead(canvas, pin) {
     });
     scene = new three.Scene();
     scene.background = new three.Color(0xffffff);
-    scene.add(new three.HemisphereLight(0xffffff, 0xb5ab9c, 2.4));
-    const lamp = new three.DirectionalLight(0xffffff, 1.1);
+    scene.add(new three.HemisphereLight(0xffffff, 0xd8d0c4, 3));
+    const lamp = new three.DirectionalLight(0xffffff, 0.7);
     lamp.position.set(200, -300, 600);
     scene.add(lamp);
     scene.add(mesh(model.form, 0xf7f4ee));
@@ -156,10 +157,7 @@ export function turningHead(canvas, pin) {
       event.preventDefault();
       view = { ...START };
       draw();
-    } else {
-      return;
     }
-    canvas.dataset.turn = String(view.turn);
   });
   new ResizeObserver(draw).observe(canvas);
   return { show, light };

@@ -106,6 +106,40 @@ document.addEventListener('keydown', (event) => {
   field.dispatchEvent(new Event('change', { bubbles: true }));
 });
 
+// What is changed while the page is being redrawn waits and is then done on the new page.
+let busy = false;
+const waiting = new Map();
+
+work.addEventListener(
+  'change',
+  (event) => {
+    if (!busy || !event.target.id) return;
+    event.stopImmediatePropagation();
+    waiting.set(event.target.id, event.target.value);
+  },
+  true,
+);
+
+function goOn() {
+  busy = false;
+  const fields = [...waiting]
+    .map(([id, value]) => [document.getElementById(id), value])
+    .filter(([field]) => field);
+  waiting.clear();
+  for (const [field, value] of fields) field.value = value;
+  const forms = new Set(fields.map(([field]) => field.form));
+  for (const form of forms) {
+    fields.find(([field]) => field.form === form)[0].dispatchEvent(
+      new Event('change', { bubbles: true }),
+    );
+  }
+}
+
+document.body.addEventListener('htmx:beforeRequest', () => {
+  busy = true;
+});
+document.body.addEventListener('htmx:afterRequest', () => setTimeout(goOn));
+
 document.body.addEventListener('htmx:beforeSwap', () => {
   focused = document.activeElement?.id ?? null;
   opened = all('.card details[open]').map((details) => details.parentElement.id);
