@@ -109,7 +109,7 @@ public final class MapSheet {
    * @param onOldLightener as in {@link #pages(Placement, MapNotes, Map)}
    */
   public List<Scene> pictures(Placement placement, Map<Integer, Region> onOldLightener) {
-    return new Drawing(placement, NO_NOTES, onOldLightener).pictures();
+    return new Drawing(DrawnPlan.of(head, placement), NO_NOTES, onOldLightener).pictures();
   }
 
   private static Frame alone(Picture picture) {

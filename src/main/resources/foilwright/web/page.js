@@ -109,6 +109,7 @@ document.addEventListener('keydown', (event) => {
 // What is changed while the page is being redrawn waits and is then done on the new page.
 let busy = false;
 const waiting = new Map();
+let waitingStep = null;
 
 work.addEventListener(
   'change',
@@ -120,8 +121,22 @@ work.addEventListener(
   true,
 );
 
+work.addEventListener(
+  'click',
+  (event) => {
+    const step = event.target.closest('#undo, #redo');
+    if (!busy || !step) return;
+    event.stopImmediatePropagation();
+    event.preventDefault();
+    waitingStep = step.id;
+  },
+  true,
+);
+
 function goOn() {
   busy = false;
+  const step = waitingStep && document.getElementById(waitingStep);
+  waitingStep = null;
   const fields = [...waiting]
     .map(([id, value]) => [document.getElementById(id), value])
     .filter(([field]) => field);
@@ -133,12 +148,19 @@ function goOn() {
       new Event('change', { bubbles: true }),
     );
   }
+  step?.click();
 }
 
 document.body.addEventListener('htmx:beforeRequest', () => {
   busy = true;
 });
-document.body.addEventListener('htmx:afterRequest', () => setTimeout(goOn));
+document.body.addEventListener('htmx:afterSettle', goOn);
+
+function giveUp() {
+  busy = false;
+  waiting.clear();
+  waitingStep = null;
+}
 
 document.body.addEventListener('htmx:beforeSwap', () => {
   focused = document.activeElement?.id ?? null;
@@ -161,6 +183,7 @@ document.body.addEventListener('htmx:afterSwap', () => {
 });
 
 document.body.addEventListener('htmx:responseError', (event) => {
+  giveUp();
   const answer = new DOMParser().parseFromString(event.detail.xhr.responseText, 'text/html');
   said.textContent = answer.querySelector('main p')?.textContent ?? 'That did not work.';
   said.classList.remove('unseen');
@@ -168,6 +191,7 @@ document.body.addEventListener('htmx:responseError', (event) => {
 });
 
 document.body.addEventListener('htmx:sendError', () => {
+  giveUp();
   said.textContent = 'The program does not answer. Start it again; nothing that was saved is lost.';
   said.classList.remove('unseen');
   said.classList.add('notice');
