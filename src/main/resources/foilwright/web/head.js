@@ -37,14 +37,17 @@ function number(foil) {
   pen.font = '38px "DejaVu Sans", sans-serif';
   pen.textAlign = 'center';
   pen.textBaseline = 'middle';
-  pen.lineWidth = 8;
+  pen.lineWidth = 6;
+  pen.lineJoin = 'round';
   pen.strokeStyle = '#ffffff';
   pen.strokeText(String(foil.number), 32, 34);
   pen.fillStyle = '#1f1d1a';
   pen.fillText(String(foil.number), 32, 34);
-  const sprite = new three.Sprite(
-    new three.SpriteMaterial({ map: new three.CanvasTexture(canvas) }),
-  );
+  const letters = new three.CanvasTexture(canvas);
+  letters.colorSpace = three.SRGBColorSpace;
+  letters.generateMipmaps = false;
+  letters.minFilter = three.LinearFilter;
+  const sprite = new three.Sprite(new three.SpriteMaterial({ map: letters }));
   sprite.position.set(...foil.centre);
   sprite.scale.set(13, 13, 1);
   return sprite;
