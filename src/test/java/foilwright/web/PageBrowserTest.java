@@ -3,160 +3,20 @@ package foilwright.web;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.deque.html.axecore.results.Rule;
-import com.microsoft.playwright.Browser;
-import com.microsoft.playwright.BrowserContext;
-import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
-import com.microsoft.playwright.options.ReducedMotion;
-import foilwright.app.Workspace;
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
-import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-/**
- * The page as a person uses it, in a real Chromium, by role and label. Skipped where none is
- * installed. Pictures of it go to {@code target/screens}, to be looked at.
- */
-class PageBrowserTest {
-  private static Playwright playwright;
-  private static Browser browser;
-
-  @TempDir Path folder;
-  private PageServer server;
-  private BrowserContext context;
-  private final List<String> complaints = new ArrayList<>();
-
-  @BeforeAll
-  static void launch() {
-    Optional<Path> chromium =
-        Stream.of("/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome")
-            .map(Path::of)
-            .filter(Files::isExecutable)
-            .findFirst();
-    assumeTrue(chromium.isPresent(), "no Chromium is installed, so the page is not looked at");
-    playwright =
-        Playwright.create(
-            new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-    browser =
-        playwright
-            .chromium()
-            .launch(new BrowserType.LaunchOptions().setExecutablePath(chromium.get()));
-  }
-
-  @AfterAll
-  static void close() {
-    if (playwright != null) {
-      playwright.close();
-    }
-  }
-
-  @BeforeEach
-  void start() {
-    server = PageServer.start(Workspace.in(folder), () -> LocalDate.of(2026, 12, 1), 0);
-  }
-
-  @AfterEach
-  void stop() {
-    if (context != null) {
-      context.close();
-    }
-    server.stop();
-    assertEquals(List.of(), complaints);
-  }
-
-  private Page open(int width, int height, ColorScheme scheme) {
-    context =
-        browser.newContext(
-            new Browser.NewContextOptions()
-                .setViewportSize(width, height)
-                .setColorScheme(scheme)
-                .setReducedMotion(ReducedMotion.REDUCE)
-                .setAcceptDownloads(true));
-    return tab("");
-  }
-
-  private Page open() {
-    return open(1400, 1000, ColorScheme.LIGHT);
-  }
-
-  private Page tab(String query) {
-    Page page = context.newPage();
-    page.onConsoleMessage(
-        message -> {
-          // The browser says so of every answer that refuses what a person typed.
-          boolean refusal = message.text().matches(".*status of (409|422).*");
-          if (message.type().equals("error") && !refusal) {
-            complaints.add(message.text() + " at " + message.location());
-          }
-        });
-    page.onPageError(complaints::add);
-    page.navigate(server.address() + query);
-    return page;
-  }
-
-  private static Locator button(Page page, String name) {
-    return page.getByRole(
-        AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
-  }
-
-  private static Locator field(Page page, String section, String label) {
-    return page.getByRole(AriaRole.FORM, new Page.GetByRoleOptions().setName(section))
-        .getByLabel(label, new Locator.GetByLabelOptions().setExact(true));
-  }
-
-  private static void openCard(Page page, int index) {
-    page.locator("#card-" + index + " summary").click();
-  }
-
-  private static Locator said(Page page) {
-    return page.getByRole(AriaRole.STATUS);
-  }
-
-  private static void shoot(Page page, String name) throws IOException {
-    Path screens = Path.of("target", "screens");
-    Files.createDirectories(screens);
-    page.screenshot(
-        new Page.ScreenshotOptions().setPath(screens.resolve(name + ".png")).setFullPage(true));
-  }
-
-  private static void checkAccess(Page page) {
-    List<String> violations =
-        new AxeBuilder(page)
-                .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"))
-                .analyze()
-                .getViolations()
-                .stream()
-                .map(PageBrowserTest::words)
-                .toList();
-    assertEquals(List.of(), violations);
-  }
-
-  private static String words(Rule rule) {
-    return rule.getId() + " at " + rule.getNodes().get(0).getHtml();
-  }
-
+/** The page as a person uses it. */
+class PageBrowserTest extends PageTrial {
   @Test
   void opensPlannedWithFiguresAndCautionsInSight() throws IOException {
     Page page = open();
