@@ -70,7 +70,7 @@ public class LookBenchmark {
     strands = fall();
     dye = Dye.before(strands.roots(), Length.ZERO);
     shown = LookSettings.of(HairColours.usual(new Level(5)));
-    studio = Studio.of(strands, shown);
+    studio = Studio.of(strands, shown.heightPx());
     System.out.printf("%npoints: %d%n", strands.pointCount());
   }
 

@@ -19,6 +19,7 @@ import foilwright.look.Look;
 import foilwright.look.LookSettings;
 import foilwright.look.LookSide;
 import foilwright.look.Studio;
+import foilwright.look.Tone;
 import foilwright.pattern.MixSlot;
 import foilwright.placement.PlacedFoil;
 import foilwright.service.ProductEntry;
@@ -59,10 +60,7 @@ public final class Looking {
     body = Body.of(plan.head());
     texture = plan.guest().hair().texture();
     fall = FallSettings.USUAL.withHairs(request.hairs()).withStyle(request.style());
-    Level level = plan.guest().hair().nature().level().orElse(USUAL_LEVEL);
-    settings =
-        LookSettings.of(HairColours.usual(level, lightening(plan), request.tone()))
-            .withHeight(request.heightPx());
+    settings = LookSettings.of(colours(plan, request.tone())).withHeight(request.heightPx());
   }
 
   /**
@@ -88,7 +86,7 @@ public final class Looking {
     progress.accept("letting the hair fall");
     Strands worn = Fall.of(hair, body, fall, texture, Watch.NOBODY);
     progress.accept("looking at it");
-    Studio studio = Studio.of(worn, settings);
+    Studio studio = Studio.of(worn, settings.heightPx());
     LookedPlan.Seen after = seen(worn, dyed(worn, Length.ZERO), studio, settings);
     LookedPlan.Seen before = seen(worn, Dye.before(worn.roots(), Length.ZERO), studio, settings);
 
@@ -131,7 +129,7 @@ public final class Looking {
   private LookedPlan.Seen fallen(
       HairOnHead on, FallSettings how, Length grown, LookSettings shown) {
     Strands strands = Fall.of(on, body, how, texture, Watch.NOBODY);
-    return seen(strands, dyed(strands, grown), Studio.of(strands, shown), shown);
+    return seen(strands, dyed(strands, grown), Studio.of(strands, shown.heightPx()), shown);
   }
 
   private static LookedPlan.Seen seen(Strands strands, Dye dye, Studio studio, LookSettings shown) {
@@ -140,6 +138,12 @@ public final class Looking {
 
   private Dye dyed(Strands strands, Length grown) {
     return Dye.after(strands.roots(), plan.placement(), plan.head(), plan.pattern(), grown);
+  }
+
+  /** Which colours a guest's hair has and gets. */
+  static HairColours colours(Plan plan, Tone tone) {
+    Level level = plan.guest().hair().nature().level().orElse(USUAL_LEVEL);
+    return HairColours.usual(level, lightening(plan), tone);
   }
 
   /** Where the part goes when it is combed to the other side. */

@@ -326,7 +326,8 @@ final class Workbench {
     LookSettings settings = LookSettings.of(HairColours.usual(level, lightening(), Tone.NEUTRAL));
     Dye dye =
         Dye.after(strands.roots(), whole.placement(), hair.head(), whole.pattern(), Length.ZERO);
-    Look look = Look.at(strands, dye, Studio.of(strands, settings), settings, Watch.NOBODY);
+    Look look =
+        Look.at(strands, dye, Studio.of(strands, settings.heightPx()), settings, Watch.NOBODY);
     return Advice.seen(LookFigures.of(look));
   }
 

@@ -35,7 +35,7 @@ public final class Look {
   /**
    * Looks at hair.
    *
-   * @param studio set up for this head with the same settings
+   * @param studio set up for this head
    * @param watch is told how much is done and may stop it
    * @throws java.util.concurrent.CancellationException when the watcher stops it
    */
@@ -45,13 +45,13 @@ public final class Look {
     byte[] seen = new byte[strands.pointCount()];
     Map<LookSide, LookPicture> pictures = new EnumMap<>(LookSide.class);
     Map<LookSide, FigureMap> maps = new EnumMap<>(LookSide.class);
-    List<Bust> busts = studio.busts();
-    for (int i = 0; i < busts.size(); i++) {
-      Bust bust = busts.get(i);
+    int sides = settings.sides().size();
+    for (LookSide side : settings.sides()) {
+      Bust bust = studio.bust(side);
       Painting.Result result = Painting.of(strands, hairs, bust.window, bust, seen);
-      pictures.put(bust.window.side(), result.picture());
-      maps.put(bust.window.side(), result.map());
-      watch.told((i + 1.0) / busts.size());
+      pictures.put(side, result.picture());
+      maps.put(side, result.map());
+      watch.told(pictures.size() / (double) sides);
     }
     return new Look(strands, dye, settings, pictures, maps, seen);
   }

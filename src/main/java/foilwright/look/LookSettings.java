@@ -11,10 +11,13 @@ import java.util.Objects;
  */
 public record LookSettings(int heightPx, List<LookSide> sides, HairColours colours) {
   public static final int USUAL_HEIGHT = 400;
+  public static final int LEAST_HEIGHT = 40;
+  public static final int MOST_HEIGHT = 2000;
 
   public LookSettings {
-    if (heightPx < 40 || heightPx > 2000) {
-      throw new IllegalArgumentException(heightPx + " pixels are outside 40 to 2000");
+    if (heightPx < LEAST_HEIGHT || heightPx > MOST_HEIGHT) {
+      throw new IllegalArgumentException(
+          heightPx + " pixels are outside " + LEAST_HEIGHT + " to " + MOST_HEIGHT);
     }
     sides = List.copyOf(sides);
     if (sides.isEmpty() || sides.stream().distinct().count() < sides.size()) {

@@ -2,14 +2,17 @@ package foilwright.look;
 
 import foilwright.fall.Body;
 import foilwright.fall.Strands;
+import foilwright.head.HeadForm;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
  * A head set up to be looked at from several sides in one scale: windows large enough for given
  * hair, and the figure without hair in each. It can be used again for every look at the same head
- * whose hair fits.
+ * whose hair fits, by several threads.
  */
 public final class Studio {
   private static final double MARGIN_MM = 9;
@@ -18,16 +21,35 @@ public final class Studio {
   private static final double ROUND_MM = 20;
 
   private final Body body;
-  private final List<Bust> busts;
+  private final HeadForm form;
+  private final Map<LookSide, Window> windows = new EnumMap<>(LookSide.class);
 
-  private Studio(Body body, List<Bust> busts) {
+  /** Made when first looked at. */
+  private final Map<LookSide, Bust> busts = new EnumMap<>(LookSide.class);
+
+  private Studio(Body body, HeadForm form) {
     this.body = body;
-    this.busts = busts;
+    this.form = form;
   }
 
   /** Set up for hair, and for any other that reaches no farther. */
-  public static Studio of(Strands strands, LookSettings settings) {
-    double[] box = box(strands);
+  public static Studio of(Strands strands, int heightPx) {
+    return of(List.of(strands), heightPx);
+  }
+
+  /**
+   * Set up for several falls of hair on one head.
+   *
+   * @param heightPx of the level pictures
+   */
+  public static Studio of(List<Strands> falls, int heightPx) {
+    double[] box = box(falls.get(0));
+    for (Strands strands : falls) {
+      double[] other = box(strands);
+      for (int c = 0; c < box.length; c++) {
+        box[c] = c % 2 == 0 ? Math.min(box[c], other[c]) : Math.max(box[c], other[c]);
+      }
+    }
     double bottom =
         Math.max(
             LOWEST_MM, Math.min(LEAST_BOTTOM_MM, Math.floor((box[4] - 25) / ROUND_MM) * ROUND_MM));
@@ -35,20 +57,19 @@ public final class Studio {
     double half = Math.ceil(Math.max(-box[0], box[1]) + MARGIN_MM);
     double front = Math.ceil(Math.max(box[3], 128) + MARGIN_MM);
     double back = Math.ceil(-box[2] + MARGIN_MM);
-    double scale = settings.heightPx() / (top - bottom);
-    Body body = strands.body();
-    List<Bust> busts = new ArrayList<>();
-    for (LookSide side : settings.sides()) {
-      Window window =
+    double scale = heightPx / (top - bottom);
+    Studio studio = new Studio(falls.get(0).body(), falls.get(0).roots().hair().head().form());
+    for (LookSide side : LookSide.values()) {
+      studio.windows.put(
+          side,
           switch (side) {
             case FRONT, BACK -> Window.of(side, -half, half, bottom, top, scale);
             case LEFT -> Window.of(side, -front, back, bottom, top, scale);
             case RIGHT -> Window.of(side, -back, front, bottom, top, scale);
             case TOP -> Window.of(side, -half, half, -back, front, scale);
-          };
-      busts.add(Bust.of(body, strands.roots().hair().head().form(), window));
+          });
     }
-    return new Studio(body, List.copyOf(busts));
+    return studio;
   }
 
   /** Least and greatest x, y and z; strays beyond the last thousandth do not count. */
@@ -82,11 +103,17 @@ public final class Studio {
     return box;
   }
 
-  Body body() {
-    return body;
+  /** Pixels of all sides together. */
+  public long pixels() {
+    return windows.values().stream().mapToLong(w -> (long) w.width() * w.height()).sum();
   }
 
-  List<Bust> busts() {
-    return busts;
+  synchronized Bust bust(LookSide side) {
+    Bust bust = busts.get(side);
+    if (bust == null) {
+      bust = Bust.of(body, form, windows.get(side));
+      busts.put(side, bust);
+    }
+    return bust;
   }
 }

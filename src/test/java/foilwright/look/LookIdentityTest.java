@@ -58,7 +58,7 @@ class LookIdentityTest {
       Fall.of(HAIR, BODY, SETTINGS, Texture.STRAIGHT, Watch.NOBODY);
   private static final LookSettings SHOWN =
       LookSettings.of(HairColours.usual(new Level(5))).withHeight(240);
-  private static final Studio STUDIO = Studio.of(STRANDS, SHOWN);
+  private static final Studio STUDIO = Studio.of(STRANDS, SHOWN.heightPx());
 
   /** Back to back, solid, to the scalp. */
   private static final Fill ALL = Fill.of(Run.ofMillimetres(6), new Background.None());
@@ -143,7 +143,7 @@ class LookIdentityTest {
     assertTrue(seen < 0.02, "shows " + seen);
     Strands tied =
         Fall.of(HAIR, BODY, SETTINGS.withStyle(HairStyle.TIED_UP), Texture.STRAIGHT, Watch.NOBODY);
-    LookFigures up = LookFigures.of(look(tied, Studio.of(tied, SHOWN), nape));
+    LookFigures up = LookFigures.of(look(tied, Studio.of(tied, SHOWN.heightPx()), nape));
     double shown = up.sides().get(LookSide.BACK).visible().toFraction();
     assertTrue(shown > 2 * seen, "tied up " + shown + " beside " + seen);
     double foils = sum(down);
@@ -187,7 +187,7 @@ class LookIdentityTest {
     Fill fill = Fill.of(Run.ofMillimetres(10), new Background.Even(Run.ofMillimetres(20)));
     HairOnHead layers = HairOnHead.of(HEAD, HairProfile.usual(Length.ofMillimetres(80)));
     Strands strands = Fall.of(layers, BODY, SETTINGS, Texture.STRAIGHT, Watch.NOBODY);
-    Studio studio = Studio.of(strands, SHOWN);
+    Studio studio = Studio.of(strands, SHOWN.heightPx());
     double bands =
         spread(look(strands, studio, section(back, new SectionShape.Horizontal(), fill)));
     double ribbons =
@@ -242,7 +242,7 @@ class LookIdentityTest {
       Strands strands =
           Fall.of(HAIR, BODY, SETTINGS.withHairs(counts[i]), Texture.STRAIGHT, Watch.NOBODY);
       seen[i] =
-          LookFigures.of(look(strands, Studio.of(strands, SHOWN), section))
+          LookFigures.of(look(strands, Studio.of(strands, SHOWN.heightPx()), section))
               .sides()
               .get(LookSide.BACK)
               .visible()
@@ -269,7 +269,8 @@ class LookIdentityTest {
       }
     }
     LookFigures then =
-        LookFigures.of(Look.at(later, dye, Studio.of(later, SHOWN), SHOWN, Watch.NOBODY));
+        LookFigures.of(
+            Look.at(later, dye, Studio.of(later, SHOWN.heightPx()), SHOWN, Watch.NOBODY));
     LookFigures now = figures(section);
     double before = now.sides().get(LookSide.BACK).shelf().toMillimetres();
     double after = then.sides().get(LookSide.BACK).shelf().toMillimetres();
