@@ -74,6 +74,20 @@ public final class PatternDesk {
     return new Saved(new Open(target, changed, revision(changed), true), beside);
   }
 
+  /**
+   * Saves a new pattern under a name made of its title.
+   *
+   * @throws IOException when the folder cannot be written
+   * @throws IllegalArgumentException when the pattern is none; the message says why
+   */
+  public synchronized Open create(Pattern pattern) throws IOException {
+    byte[] bytes = Documents.write(pattern);
+    check(bytes);
+    String name = free(FileNames.of(pattern.title()));
+    DocumentFiles.save(workspace.ownFile(DocumentKind.PATTERN, name), bytes);
+    return new Open(name, pattern, revision(pattern), true);
+  }
+
   private static void check(byte[] bytes) {
     Documents.readPattern(bytes).problems().stream()
         .map(LocatedProblem::problem)

@@ -23,9 +23,13 @@ import java.util.stream.Stream;
 /**
  * Files of documents. A save writes beside the document under a temporary name and then moves it
  * into place, so that the document is whole at every moment; what it replaces is first kept in the
- * folder {@code .kept} beside it, numbered upwards, and never deleted here.
+ * folder {@code .kept} beside it, numbered upwards, with the time at which it was saved. The newest
+ * {@value #MOST_VERSIONS} are kept.
  */
 public final class DocumentFiles {
+  /** How many replaced states of a document are kept. */
+  public static final int MOST_VERSIONS = 100;
+
   private static final String KEPT = ".kept";
 
   private DocumentFiles() {}
@@ -128,6 +132,10 @@ public final class DocumentFiles {
       Path kept = folder.resolve(target.getFileName() + "." + number);
       try {
         Files.write(kept, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+        Files.setLastModifiedTime(kept, Files.getLastModifiedTime(target));
+        for (Path old : earlier.subList(0, Math.max(0, earlier.size() + 1 - MOST_VERSIONS))) {
+          Files.deleteIfExists(old);
+        }
         return kept;
       } catch (FileAlreadyExistsException e) {
         number++;

@@ -5,8 +5,10 @@ import foilwright.service.marking.Attempt;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
@@ -115,6 +117,35 @@ public final class Documents {
    */
   public static byte[] write(Map<String, Object> tree) {
     return Json.bytes(tree);
+  }
+
+  /**
+   * The bare tree of a document: groups, lists, texts, numbers and truth values; empty where the
+   * writing itself is broken. Nothing of it is checked.
+   */
+  public static Optional<Map<String, Object>> tree(byte[] bytes) {
+    return TextReader.read(bytes, new ProblemLog())
+        .filter(Node.ObjectNode.class::isInstance)
+        .map(root -> group((Node.ObjectNode) root));
+  }
+
+  private static Map<String, Object> group(Node.ObjectNode node) {
+    Map<String, Object> group = new LinkedHashMap<>();
+    node.members().forEach((key, member) -> group.put(key, plain(member.value())));
+    return group;
+  }
+
+  private static Object plain(Node node) {
+    if (node instanceof Node.ObjectNode object) {
+      return group(object);
+    } else if (node instanceof Node.ArrayNode array) {
+      return array.items().stream().map(Documents::plain).toList();
+    } else if (node instanceof Node.TextNode text) {
+      return text.text();
+    } else if (node instanceof Node.NumberNode number) {
+      return new BigDecimal(number.text());
+    }
+    return node instanceof Node.BooleanNode truth ? truth.value() : "";
   }
 
   private static <T> ReadResult<T> read(

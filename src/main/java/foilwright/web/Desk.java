@@ -1,6 +1,7 @@
 package foilwright.web;
 
 import foilwright.app.Choices;
+import foilwright.app.Draft;
 import foilwright.app.PageDrawings;
 import foilwright.app.PatternDesk;
 import foilwright.app.Plan;
@@ -110,7 +111,8 @@ final class Desk {
         writer.map(PageWriter::toner).orElse(List.of()),
         writer.map(PageWriter::onFile).orElse(List.of()),
         Arrays.stream(Caution.values()).map(Caution::text).toList(),
-        plan.flatMap(Plan::times).map(t -> !t.visits().isEmpty()).orElse(false));
+        plan.flatMap(Plan::times).map(t -> !t.visits().isEmpty()).orElse(false),
+        PatternPanel.of(open.pattern(), ask.unit()));
   }
 
   private void begin(Head head) {
@@ -203,6 +205,78 @@ final class Desk {
       return save(ask, revision, before, after, "Changed and saved.");
     } catch (IllegalArgumentException e) {
       return wrong(ask, section, typed, "", e.getMessage());
+    }
+  }
+
+  /** Changes anything of a pattern by its form, or does what a button of the form says. */
+  Changed change(Ask ask, String revision, Map<String, List<String>> typed) throws IOException {
+    Pattern before = open(ask).pattern();
+    Form form = PatternForm.of(Draft.of(before), ask.unit());
+    form.hiddenAct(
+        "add", draft -> PatternForm.added(draft, first(typed, "shape"), first(typed, "place")));
+    Form.Sent sent = form.send(typed);
+    Pattern after = sent.draft().pattern().orElse(before);
+    String wrong = sent.why().values().stream().findFirst().orElse("");
+    if (!after.equals(before)) {
+      Changed changed = save(ask, revision, before, after, "Changed and saved.");
+      return wrong.isEmpty() || changed.end() != End.DONE
+          ? changed
+          : new Changed(End.WRONG, marked(changed.page(), sent));
+    }
+    if (wrong.isEmpty()) {
+      return new Changed(End.DONE, page(ask, new Remark("Nothing changed.", "", "")));
+    }
+    String notice = sent.why().getOrDefault("", "");
+    WorkPage page =
+        page(
+            ask,
+            new Remark(
+                "Not changed: " + wrong + ".",
+                notice.isEmpty() ? "" : "Not changed: " + notice + ".",
+                ""));
+    return new Changed(End.WRONG, marked(page, sent));
+  }
+
+  private static WorkPage marked(WorkPage page, Form.Sent sent) {
+    return page.withPanel(new PatternPanel(Form.marked(page.panel().groups(), sent)));
+  }
+
+  private static String first(Map<String, List<String>> typed, String key) {
+    return typed.getOrDefault(key, List.of("")).get(0);
+  }
+
+  /**
+   * Makes a new pattern of the person's own.
+   *
+   * @param begin a shape for its first section, or the name of a pattern to start from
+   */
+  Changed make(Ask ask, String title, String begin) throws IOException {
+    try {
+      Pattern pattern =
+          PatternForm.SHAPES.contains(begin)
+              ? PatternForm.begun(title, begin).pattern().orElse(null)
+              : Draft.of(open(ask.withPattern(begin)).pattern())
+                  .with("title", title)
+                  .pattern()
+                  .orElse(null);
+      if (pattern == null) {
+        throw new IllegalArgumentException("a title takes 1 to 80 characters on one line");
+      }
+      PatternDesk.Open made = patterns.create(pattern);
+      return new Changed(
+          End.DONE,
+          page(
+              ask.withPattern(made.name()),
+              new Remark("New pattern, saved as " + made.name() + ".", "", "")));
+    } catch (IllegalArgumentException e) {
+      return new Changed(
+          End.WRONG,
+          page(
+              ask,
+              new Remark(
+                  "No new pattern: " + e.getMessage() + ".",
+                  "No new pattern was made: " + e.getMessage() + ".",
+                  "")));
     }
   }
 

@@ -100,6 +100,8 @@ public final class PageServer {
     config.routes.get("/", context -> show(context, "page.jte", desk.page(ask(context))));
     config.routes.get("/work", this::work);
     config.routes.post("/section/{index}", this::change);
+    config.routes.post("/pattern", this::changePattern);
+    config.routes.post("/patterns", this::makePattern);
     config.routes.post("/undo", context -> step(context, true));
     config.routes.post("/redo", context -> step(context, false));
     config.routes.get("/sheet/{name}", this::sheet);
@@ -157,6 +159,19 @@ public final class PageServer {
       throw new BadRequestResponse("There is no such section.");
     }
     answer(context, desk.change(ask(context), revision(context), Integer.parseInt(index), typed));
+  }
+
+  private void changePattern(Context context) throws IOException {
+    answer(context, desk.change(ask(context), revision(context), context.formParamMap()));
+  }
+
+  private void makePattern(Context context) throws IOException {
+    answer(
+        context,
+        desk.make(
+            ask(context),
+            Optional.ofNullable(context.formParam("title")).orElse("").strip(),
+            Optional.ofNullable(context.formParam("begin")).orElse("")));
   }
 
   private void step(Context context, boolean back) throws IOException {

@@ -257,7 +257,7 @@ final class SectionFields {
     if (text.contains(" of ")) {
       return Extent.parse(text);
     }
-    Length length = Length.parse(withUnit(text, unit.word()));
+    Length length = Length.parse(unit.withUnit(text));
     return before.match(
         absolute -> Extent.of(length),
         proportion ->

@@ -38,7 +38,8 @@ public record WorkPage(
     List<String> toner,
     List<Answer> onFile,
     List<String> cautions,
-    boolean hasVisit) {
+    boolean hasVisit,
+    PatternPanel panel) {
 
   /** One figure of the plan; {@code note} may be empty. */
   public record Figure(String label, String value, String note) {}
@@ -97,7 +98,36 @@ public record WorkPage(
   WorkPage withCards(List<Card> others) {
     return new WorkPage(
         ask, choices, token, revision, own, canUndo, canRedo, title, summary, said, notice, other,
-        figures, looks, others, views, clock, foils, bowls, toner, onFile, cautions, hasVisit);
+        figures, looks, others, views, clock, foils, bowls, toner, onFile, cautions, hasVisit,
+        panel);
+  }
+
+  WorkPage withPanel(PatternPanel other) {
+    return new WorkPage(
+        ask,
+        choices,
+        token,
+        revision,
+        own,
+        canUndo,
+        canRedo,
+        title,
+        summary,
+        said,
+        notice,
+        this.other,
+        figures,
+        looks,
+        cards,
+        views,
+        clock,
+        foils,
+        bowls,
+        toner,
+        onFile,
+        cautions,
+        hasVisit,
+        other);
   }
 
   /** Questions without an answer on file, in words; empty when there is none. */

@@ -116,7 +116,7 @@ work.addEventListener(
   (event) => {
     if (!busy || !event.target.id) return;
     event.stopImmediatePropagation();
-    waiting.set(event.target.id, event.target.value);
+    waiting.set(event.target.id, [event.target.value, event.target.checked]);
   },
   true,
 );
@@ -141,7 +141,10 @@ function goOn() {
     .map(([id, value]) => [document.getElementById(id), value])
     .filter(([field]) => field);
   waiting.clear();
-  for (const [field, value] of fields) field.value = value;
+  for (const [field, [value, checked]] of fields) {
+    if (field.type === 'checkbox') field.checked = checked;
+    else field.value = value;
+  }
   const forms = new Set(fields.map(([field]) => field.form));
   for (const form of forms) {
     fields.find(([field]) => field.form === form)[0].dispatchEvent(
@@ -162,17 +165,34 @@ function giveUp() {
   waitingStep = null;
 }
 
-document.body.addEventListener('htmx:beforeSwap', () => {
-  focused = document.activeElement?.id ?? null;
-  opened = all('.card details[open]').map((details) => details.parentElement.id);
+// A section that was moved stays open, and the button that moved it stays in reach.
+function afterMove(event) {
+  const [, way, at] =
+    /^(up|down) (\d+)$/.exec(event.detail.requestConfig?.parameters?.do ?? '') ?? [];
+  if (!way || event.detail.xhr.status !== 200) return (id) => id;
+  const from = Number(at);
+  const to = from + (way === 'up' ? -1 : 1);
+  const places = new Map([[from, to], [to, from]]);
+  return (id) =>
+    id.replace(/^(card-|more-|do-up-|do-down-)(\d+)$/, (all, name, n) =>
+      name + (places.get(Number(n)) ?? n));
+}
+
+document.body.addEventListener('htmx:beforeSwap', (event) => {
+  const now = afterMove(event);
+  focused = now(document.activeElement?.id ?? '');
+  opened = all('details[open]').map((details) => now(details.id || details.parentElement.id));
+  const made = event.detail.requestConfig?.path === '/patterns' && event.detail.xhr.status === 200;
+  if (made) opened = [];
 });
 
 document.body.addEventListener('htmx:afterSwap', () => {
   const now = document.getElementById('now');
   said.textContent = now.dataset.said;
   document.title = `${now.dataset.title} \u2013 Foilwright`;
-  for (const card of opened) {
-    document.querySelector(`#${card} details`)?.setAttribute('open', '');
+  for (const id of opened) {
+    const kept = document.getElementById(id);
+    (kept?.matches('details') ? kept : kept?.querySelector('details'))?.setAttribute('open', '');
   }
   placeTurn();
   if (!turnFigure.hidden) showHead();

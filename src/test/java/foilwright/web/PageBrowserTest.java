@@ -214,7 +214,7 @@ class PageBrowserTest extends PageTrial {
     page.keyboard().press("Enter");
     page.keyboard().press("Tab");
     page.keyboard().press("Enter");
-    assertThat(page.locator("#card-0 details")).hasAttribute("open", "");
+    assertThat(page.locator("#card-0 > details")).hasAttribute("open", "");
     page.keyboard().press("Tab");
     assertThat(field(page, "back left", "Slice, mm")).isFocused();
   }

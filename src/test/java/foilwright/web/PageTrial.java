@@ -126,7 +126,7 @@ abstract class PageTrial {
   }
 
   static void openCard(Page page, int index) {
-    page.locator("#card-" + index + " summary").click();
+    page.locator("#card-" + index + " > details > summary").click();
   }
 
   static Locator said(Page page) {
