@@ -44,6 +44,10 @@ public final class Planning {
   private final Found<Pattern> pattern;
   private final Optional<Found<GuestDocument>> guest;
   private final Found<HouseDocument> house;
+
+  /** What lies on the guest's head since the last visit, as far as it can be read. */
+  private final Optional<Pattern> last;
+
   private final PlanRequest request;
   private final Consumer<String> progress;
   private final List<FoundProblem> problems = new ArrayList<>();
@@ -63,6 +67,11 @@ public final class Planning {
     pattern = workspace.pattern(request.pattern());
     guest = request.guest().map(workspace::guest);
     house = workspace.house(request.house().orElse(USUAL_HOUSE));
+    last =
+        guest
+            .flatMap(Found::value)
+            .flatMap(person -> person.history().pattern())
+            .flatMap(workspace::findPattern);
   }
 
   /**
@@ -87,8 +96,15 @@ public final class Planning {
       Consumer<String> progress,
       Consumer<Head> whenMeasured) {
     Planning planning = new Planning(workspace, request, progress, whenMeasured);
-    Optional<Plan> plan = planning.plan();
-    return new PlanOutcome(plan, planning.problems, planning.unreachable());
+    return workspace
+        .plans()
+        .plan(
+            new KeptPlans.Made(
+                request, planning.pattern, planning.guest, planning.house, planning.last),
+            () -> {
+              Optional<Plan> plan = planning.plan();
+              return new PlanOutcome(plan, planning.problems, planning.unreachable());
+            });
   }
 
   private boolean unreachable() {
@@ -202,7 +218,7 @@ public final class Planning {
         new Workbench(
             room,
             with,
-            HairOnHead.of(head, person.hair()),
+            workspace.heads().hair(head, person.hair()),
             request.wish().or(person::wish),
             request.working());
     Workbench.Laid laid = bench.lay(drawn);
@@ -362,7 +378,6 @@ public final class Planning {
     Regrowth regrowth = new Regrowth(history.lastVisit().get(), request.on().get(), Growth.USUAL);
     Regrowth.Overlaps overlaps = new Regrowth.Overlaps(List.of(), List.of());
     if (history.pattern().isPresent()) {
-      Optional<Pattern> last = workspace.findPattern(history.pattern().get());
       if (last.isPresent()) {
         Set<String> lightens =
             bench.lightening().stream().map(MixSlot::name).collect(Collectors.toSet());

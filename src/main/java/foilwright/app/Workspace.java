@@ -17,10 +17,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import java.util.function.Function;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
@@ -36,6 +37,16 @@ public final class Workspace {
 
   private final Path folder;
   private final FittedHeads heads = new FittedHeads();
+  private final KeptPlans plans = new KeptPlans();
+  private final KeptDocuments<Pattern> patterns =
+      new KeptDocuments<>(Documents::readPattern, Documents::readPattern);
+  private final KeptDocuments<GuestDocument> guests =
+      new KeptDocuments<>(Documents::readGuest, Documents::readGuest);
+  private final KeptDocuments<HouseDocument> houses =
+      new KeptDocuments<>(Documents::readHouse, Documents::readHouse);
+  private final KeptDocuments<Attempt> attempts =
+      new KeptDocuments<>(Documents::readAttempt, Documents::readAttempt);
+  private final Map<DocumentKind, SortedSet<String>> shipped = new ConcurrentHashMap<>();
 
   private Workspace(Path folder) {
     this.folder = folder;
@@ -51,8 +62,14 @@ public final class Workspace {
     return heads;
   }
 
+  /** The plans that were made last. */
+  KeptPlans plans() {
+    return plans;
+  }
+
+  /** The same object as long as the document says the same; so with the other kinds. */
   Found<Pattern> pattern(String named) {
-    return find(DocumentKind.PATTERN, named, Documents::readPattern, Documents::readPattern);
+    return find(DocumentKind.PATTERN, named, patterns);
   }
 
   /** A pattern by its name, its file or its title; the first of that title by name. */
@@ -68,15 +85,15 @@ public final class Workspace {
   }
 
   Found<GuestDocument> guest(String named) {
-    return find(DocumentKind.GUEST, named, Documents::readGuest, Documents::readGuest);
+    return find(DocumentKind.GUEST, named, guests);
   }
 
   Found<HouseDocument> house(String named) {
-    return find(DocumentKind.HOUSE, named, Documents::readHouse, Documents::readHouse);
+    return find(DocumentKind.HOUSE, named, houses);
   }
 
   Found<Attempt> attempt(String named) {
-    return find(DocumentKind.ATTEMPT, named, Documents::readAttempt, Documents::readAttempt);
+    return find(DocumentKind.ATTEMPT, named, attempts);
   }
 
   /**
@@ -145,17 +162,14 @@ public final class Workspace {
     }
   }
 
-  private <T> Found<T> find(
-      DocumentKind kind,
-      String named,
-      Function<Path, ReadResult<T>> fromFile,
-      Function<byte[], ReadResult<T>> fromText) {
-    return new Found<>(
-        named,
-        findFile(kind, named)
-            .map(fromFile)
-            .or(() -> readShipped(kind, named).map(fromText))
-            .orElseGet(() -> ReadResult.refused(noSuchDocument(kind, named))));
+  private <T> Found<T> find(DocumentKind kind, String named, KeptDocuments<T> kept) {
+    Optional<Path> file = findFile(kind, named);
+    if (file.isPresent()) {
+      return kept.file(named, file.get());
+    }
+    return readShipped(kind, named)
+        .map(bytes -> kept.text(named, bytes))
+        .orElseGet(() -> new Found<>(named, ReadResult.refused(noSuchDocument(kind, named))));
   }
 
   /**
@@ -194,7 +208,7 @@ public final class Workspace {
 
   /** Names of all documents of a kind, own and shipped, in alphabetical order. */
   SortedSet<String> names(DocumentKind kind) {
-    SortedSet<String> names = new TreeSet<>(shippedNames(kind));
+    SortedSet<String> names = new TreeSet<>(shipped.computeIfAbsent(kind, Workspace::shippedNames));
     names.addAll(names(folder.resolve(kind.folder())));
     return names;
   }

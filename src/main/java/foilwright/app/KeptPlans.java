@@ -1,0 +1,37 @@
+package foilwright.app;
+
+import foilwright.document.GuestDocument;
+import foilwright.document.HouseDocument;
+import foilwright.pattern.Pattern;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** The plans that were made last, for what is asked of one again: its sheets, its models, undo. */
+final class KeptPlans {
+  private static final int MOST = 8;
+
+  /**
+   * All that a plan is made of, as it was read.
+   *
+   * @param last the pattern of the guest's last visit
+   */
+  record Made(
+      PlanRequest request,
+      Found<Pattern> pattern,
+      Optional<Found<GuestDocument>> guest,
+      Found<HouseDocument> house,
+      Optional<Pattern> last) {}
+
+  private final Recent<Made, PlanOutcome> kept = new Recent<>(MOST);
+
+  /** The outcome that was made of the very same, else a new one. */
+  PlanOutcome plan(Made of, Supplier<PlanOutcome> planning) {
+    Optional<PlanOutcome> before = kept.find(of);
+    if (before.isPresent()) {
+      return before.get();
+    }
+    PlanOutcome outcome = planning.get();
+    kept.keep(of, outcome);
+    return outcome;
+  }
+}
