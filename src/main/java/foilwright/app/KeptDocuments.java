@@ -25,8 +25,7 @@ final class KeptDocuments<T> {
   private final Function<byte[], ReadResult<T>> fromBytes;
   private final Recent<String, Kept<T>> kept = new Recent<>(MOST);
 
-  KeptDocuments(
-      Function<Path, ReadResult<T>> fromFile, Function<byte[], ReadResult<T>> fromBytes) {
+  KeptDocuments(Function<Path, ReadResult<T>> fromFile, Function<byte[], ReadResult<T>> fromBytes) {
     this.fromFile = fromFile;
     this.fromBytes = fromBytes;
   }

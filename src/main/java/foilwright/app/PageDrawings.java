@@ -43,7 +43,7 @@ public final class PageDrawings {
 
   /** The head from five sides and the unrolled scalp, with every foil. */
   public List<Drawing> views(Plan plan) {
-    return map.pictures(plan.placement(), Sheets.onOldLightener(plan)).stream()
+    return map.pictures(plan.placement(), Sheets.onOldLightener(plan)).parallelStream()
         .map(Drawing::of)
         .toList();
   }

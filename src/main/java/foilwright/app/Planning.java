@@ -216,6 +216,7 @@ public final class Planning {
     progress.accept("placing the foils");
     Workbench bench =
         new Workbench(
+            workspace.heads(),
             room,
             with,
             workspace.heads().hair(head, person.hair()),

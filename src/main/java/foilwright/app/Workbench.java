@@ -4,9 +4,6 @@ import foilwright.document.HouseDocument;
 import foilwright.fall.Body;
 import foilwright.fall.Fall;
 import foilwright.fall.FallSettings;
-import foilwright.fall.HairStyle;
-import foilwright.fall.NaturalFall;
-import foilwright.fall.SimulatedFall;
 import foilwright.fall.Strands;
 import foilwright.fall.Watch;
 import foilwright.geometry.surface.DirectionField;
@@ -58,20 +55,22 @@ final class Workbench {
   /** Enough for an order; a foil of 200 hairs is followed by about 30. */
   private static final int HAIRS_FOR_RANKING = 15_000;
 
+  private final FittedHeads heads;
   private final HouseDocument room;
   private final PlannedHouse with;
   private final HairOnHead hair;
   private final Optional<Level> wish;
   private final Working working;
   private final Length meanLength;
-  private Optional<DirectionField> followed = Optional.empty();
 
   Workbench(
+      FittedHeads heads,
       HouseDocument room,
       PlannedHouse with,
       HairOnHead hair,
       Optional<Level> wish,
       Working working) {
+    this.heads = heads;
     this.room = room;
     this.with = with;
     this.hair = hair;
@@ -130,17 +129,11 @@ final class Workbench {
                 shape ->
                     shape instanceof SectionShape.AcrossFall
                         || shape instanceof SectionShape.AlongFall);
-    if (!byFall) {
-      return NaturalFall.over(hair.head());
-    }
-    if (followed.isEmpty()) {
-      followed = Optional.of(SimulatedFall.over(hair, Body.of(hair.head()), HairStyle.NATURAL));
-    }
-    return followed.get();
+    return byFall ? heads.followedFall(hair) : heads.naturalFall(hair.head());
   }
 
   Laid lay(Pattern pattern) {
-    Placement placement =
+    Placer.Laid laid =
         Placer.place(
             pattern,
             hair,
@@ -149,7 +142,10 @@ final class Workbench {
                 room.hands().thinnestSlice(),
                 room.hands().thickestSlice(),
                 lightening()),
-            fall(pattern));
+            fall(pattern),
+            heads.laid(hair, pattern));
+    heads.keep(hair, pattern, laid);
+    Placement placement = laid.placement();
     boolean filled =
         placement.foils().stream().allMatch(foil -> with.products().containsKey(foil.mix()));
     if (placement.foils().isEmpty() || !filled) {
@@ -161,8 +157,8 @@ final class Workbench {
     OrderSearch.Result order = WorkingOrders.search(placement, terms(placement), working.aims());
     Placement improved =
         placement.inOrder(order.order().stream().map(item -> item.foil().number()).toList());
-    Laid laid = timed(pattern, improved);
-    return new Laid(pattern, laid.placement(), laid.lift(), laid.times(), Optional.of(order));
+    Laid timed = timed(pattern, improved);
+    return new Laid(pattern, timed.placement(), timed.lift(), timed.times(), Optional.of(order));
   }
 
   private LiftAdvice lift(Placement placement) {

@@ -122,6 +122,11 @@ public record PlacedFoil(
         endFind);
   }
 
+  /** The same foil at a place in the working order, with a mix. */
+  PlacedFoil as(int value, String slot) {
+    return number == value && mix.equals(slot) ? this : withNumber(value).withMix(slot);
+  }
+
   /** The same foil with another mix. */
   PlacedFoil withMix(String value) {
     return new PlacedFoil(

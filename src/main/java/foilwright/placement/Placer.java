@@ -29,13 +29,16 @@ import foilwright.units.Length;
 import foilwright.units.Mass;
 import foilwright.units.Share;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /** Lays a pattern on a head: regions, partings, slices, foils, their numbers and their figures. */
@@ -56,8 +59,11 @@ public final class Placer {
   private final HeadDimensions dimensions;
   private final Problems problems = new Problems();
   private final List<Half> halves = new ArrayList<>();
+  private final List<Half> before;
 
-  private Placer(HairOnHead hair, PlacingSettings settings, DirectionField fall) {
+  private Placer(
+      HairOnHead hair, PlacingSettings settings, DirectionField fall, List<Half> before) {
+    this.before = before;
     head = hair.head();
     this.hair = hair;
     this.settings = settings;
@@ -79,7 +85,60 @@ public final class Placer {
   /** The same for hair that is already on its head. */
   public static Placement place(
       Pattern pattern, HairOnHead hair, PlacingSettings settings, DirectionField fall) {
-    return new Placer(hair, settings, fall).place(pattern);
+    return place(pattern, hair, settings, fall, Laid.NOTHING).placement();
+  }
+
+  /**
+   * The same after a change: what was laid before is taken over where it is laid by the same words,
+   * after the same sections as far as it looks at any. The placement is just what it would be
+   * without.
+   *
+   * @param before used only when it was laid for the same hair, settings and fall
+   */
+  public static Laid place(
+      Pattern pattern,
+      HairOnHead hair,
+      PlacingSettings settings,
+      DirectionField fall,
+      Laid before) {
+    Placer placer = new Placer(hair, settings, fall, before.halves(hair, settings, fall));
+    Placement placement = placer.place(pattern);
+    return new Laid(placement, hair, settings, fall, List.copyOf(placer.halves));
+  }
+
+  /** A placement together with what it takes to lay a changed pattern quickly; never changes. */
+  public static final class Laid {
+    /** Nothing was laid before. */
+    public static final Laid NOTHING = new Laid();
+
+    private final Placement placement;
+    private final List<Half> halves;
+    private final Object[] laidFor;
+
+    private Laid() {
+      placement = new Placement(List.of(), List.of(), List.of());
+      halves = List.of();
+      laidFor = new Object[0];
+    }
+
+    private Laid(
+        Placement placement,
+        HairOnHead hair,
+        PlacingSettings settings,
+        DirectionField fall,
+        List<Half> halves) {
+      this.placement = placement;
+      this.halves = halves;
+      laidFor = new Object[] {hair, settings, fall};
+    }
+
+    public Placement placement() {
+      return placement;
+    }
+
+    private List<Half> halves(HairOnHead hair, PlacingSettings settings, DirectionField fall) {
+      return Arrays.equals(laidFor, new Object[] {hair, settings, fall}) ? halves : List.of();
+    }
   }
 
   /** A section, or one half of a mirrored pair, as it is laid. */
@@ -87,6 +146,16 @@ public final class Placer {
     private final Section section;
     private final int index;
     private final boolean second;
+    private final Problems problems = new Problems();
+
+    /** The earlier halves that were looked at by a name while this one was laid. */
+    private final Map<String, List<Half>> lookedAt = new HashMap<>();
+
+    private final Map<Draft, PlacedFoil> finished = new IdentityHashMap<>();
+    private Optional<Region> slices = Optional.empty();
+    private Optional<Region> between = Optional.empty();
+    private Optional<Region> untouched = Optional.empty();
+    private OptionalDouble hairs = OptionalDouble.empty();
     private Region region;
     private Region cover;
     private List<Strip.Arm> arms = List.of();
@@ -109,15 +178,27 @@ public final class Placer {
           .anyMatch(p -> p.names(section.region().keptSide(), draft.row(), draft.inRow()));
     }
 
+    /** Once it is laid. */
     Region slices() {
-      return Region.join(
-          region.mesh(),
-          arms.stream().flatMap(a -> a.strips().stream()).map(Strip::slice).toList());
+      if (slices.isEmpty()) {
+        slices =
+            Optional.of(
+                Region.join(
+                    region.mesh(),
+                    arms.stream().flatMap(a -> a.strips().stream()).map(Strip::slice).toList()));
+      }
+      return slices.get();
     }
 
+    /** Once it is laid. */
     Region between() {
-      return Region.join(
-          region.mesh(), arms.stream().flatMap(a -> a.backgrounds().stream()).toList());
+      if (between.isEmpty()) {
+        between =
+            Optional.of(
+                Region.join(
+                    region.mesh(), arms.stream().flatMap(a -> a.backgrounds().stream()).toList()));
+      }
+      return between.get();
     }
 
     Region footprint() {
@@ -138,9 +219,9 @@ public final class Placer {
   private Placement place(Pattern pattern) {
     for (int i = 0; i < pattern.sections().size(); i++) {
       Section section = pattern.sections().get(i);
-      lay(new Half(section, i, false));
+      layOrTakeOver(new Half(section, i, false));
       if (section.mirror()) {
-        lay(new Half(section.mirrored(), i, true));
+        layOrTakeOver(new Half(section.mirrored(), i, true));
       }
     }
     reportOverlaps();
@@ -158,7 +239,11 @@ public final class Placer {
         if (step.half().leavesOut(draft)) {
           continue;
         }
-        PlacedFoil foil = finish(step.half(), draft, foils.size() + 1, slot);
+        PlacedFoil foil =
+            step.half()
+                .finished
+                .computeIfAbsent(draft, d -> finish(step.half(), d))
+                .as(foils.size() + 1, slot.name());
         foils.add(foil);
         bySection.get(h).add(foil);
       }
@@ -173,14 +258,33 @@ public final class Placer {
 
   // ---- laying
 
+  private void layOrTakeOver(Half half) {
+    Optional<Half> same =
+        before.stream()
+            .filter(
+                h ->
+                    h.index == half.index
+                        && h.second == half.second
+                        && h.section.equals(half.section))
+            .filter(
+                h ->
+                    h.lookedAt.entrySet().stream()
+                        .allMatch(looked -> named(looked.getKey()).equals(looked.getValue())))
+            .findFirst();
+    halves.add(same.orElse(half));
+    if (same.isEmpty()) {
+      lay(half);
+    }
+    problems.addAll(halves.get(halves.size() - 1).problems.toList());
+  }
+
   private void lay(Half half) {
     Section section = half.section;
     String path = "sections[" + half.index + "]";
-    halves.add(half);
     half.region = new RegionResolver(head, dimensions, new Taken(half)).resolve(section.region());
     half.cover = Region.empty(head.mesh());
     if (half.region.area() < 1) {
-      problems.add(
+      half.problems.add(
           Problem.error(
               "section-outside-hairline",
               path + ".region",
@@ -195,7 +299,7 @@ public final class Placer {
     }
     Region usable = keepCover(half, section.keptCover());
     if (usable.area() < 1) {
-      problems.add(
+      half.problems.add(
           Problem.error(
                   "cover-leaves-nothing",
                   path + ".keptCover",
@@ -205,9 +309,10 @@ public final class Placer {
       return;
     }
     SectionLayout layout =
-        new SectionLayout(head, dimensions, fall, name -> innerEdges(name), section, usable, path);
+        new SectionLayout(
+            head, dimensions, fall, name -> innerEdges(half, name), section, usable, path);
     half.arms = layout.lay();
-    problems.addAll(layout.problems());
+    half.problems.addAll(layout.problems());
     divide(half, path);
     leaveOut(half);
   }
@@ -267,9 +372,9 @@ public final class Placer {
     return extent.resolve(dimensions).toMillimetres();
   }
 
-  private List<Polyline> innerEdges(String name) {
+  private List<Polyline> innerEdges(Half looking, String name) {
     List<Polyline> edges = new ArrayList<>();
-    for (Half half : named(name)) {
+    for (Half half : lookAt(looking, name)) {
       for (Strip.Arm arm : half.arms) {
         if (!arm.strips().isEmpty()) {
           Strip first = arm.strips().get(0);
@@ -292,6 +397,13 @@ public final class Placer {
     return least;
   }
 
+  /** What earlier halves have a name, as a half that is being laid finds them. */
+  private List<Half> lookAt(Half looking, String name) {
+    List<Half> found = named(name);
+    looking.lookedAt.put(name, found);
+    return found;
+  }
+
   private List<Half> named(String name) {
     List<Half> found = new ArrayList<>();
     for (int i = 0; i < halves.size(); i++) {
@@ -306,14 +418,16 @@ public final class Placer {
 
   /** What earlier sections took, as the half being laid sees it: its own side of a pair first. */
   private final class Taken implements RegionResolver.Earlier {
+    private final Half looking;
     private final boolean second;
 
     Taken(Half half) {
+      looking = half;
       second = half.second;
     }
 
     private Half half(String name, boolean wanted) {
-      List<Half> found = named(name);
+      List<Half> found = lookAt(looking, name);
       return found.stream()
           .filter(h -> h.second == wanted)
           .findFirst()
@@ -322,7 +436,7 @@ public final class Placer {
 
     @Override
     public Region footprint(String name) {
-      return Region.join(head.mesh(), named(name).stream().map(Half::footprint).toList());
+      return Region.join(head.mesh(), lookAt(looking, name).stream().map(Half::footprint).toList());
     }
 
     @Override
@@ -387,7 +501,7 @@ public final class Placer {
       }
     }
     if (split > 0) {
-      problems.add(
+      half.problems.add(
           Problem.note(
               "parting-in-pieces",
               path,
@@ -400,7 +514,7 @@ public final class Placer {
               "Nothing to put right if that is meant; else bound the region so that each parting stays in it."));
     }
     if (tooShort > 0) {
-      problems.add(
+      half.problems.add(
           Problem.note(
               "short-ends-left-out",
               path,
@@ -426,7 +540,7 @@ public final class Placer {
               .max()
               .orElse(0);
       if (widest > settings.usableWidth().toMillimetres() + 1e-6) {
-        problems.add(
+        half.problems.add(
             Problem.warning(
                 "foil-too-narrow",
                 path + ".fill.foils",
@@ -612,7 +726,8 @@ public final class Placer {
 
   // ---- figures
 
-  private PlacedFoil finish(Half half, Draft draft, int number, MixSlot slot) {
+  /** A foil whose number and mix are still to come. */
+  private PlacedFoil finish(Half half, Draft draft) {
     Section section = half.section;
     Polyline middle = draft.middle();
     Vector3 centre = middle.at(middle.length() / 2);
@@ -633,7 +748,7 @@ public final class Placer {
                 Length.ofMillimetres(Math.max(0, length.toMillimetres() - start.toMillimetres())));
     Slope slope = slope(section, draft, centre);
     return new PlacedFoil(
-        number,
+        0,
         section.name(),
         half.index,
         draft.row(),
@@ -641,7 +756,7 @@ public final class Placer {
         side(middle),
         most,
         Words.shape(section.shape()),
-        slot.name(),
+        "",
         draft.region(),
         stretch(draft.strip().first(), middle),
         middle,
@@ -752,7 +867,11 @@ public final class Placer {
   }
 
   private PlacedSection section(Half half, List<PlacedFoil> foils) {
-    double hairs = hair.hairs(half.region);
+    if (half.untouched.isEmpty()) {
+      half.hairs = OptionalDouble.of(hair.hairs(half.region));
+      half.untouched = Optional.of(untouched(half));
+    }
+    double hairs = half.hairs.orElseThrow();
     double picked = 0;
     double lightened = 0;
     for (PlacedFoil foil : foils) {
@@ -763,7 +882,6 @@ public final class Placer {
     }
     List<Polyline> partings = new ArrayList<>();
     List<Region> backgrounds = new ArrayList<>();
-    List<Region> untouched = new ArrayList<>();
     if (!half.cover.isEmpty()) {
       backgrounds.add(half.cover);
     }
@@ -775,13 +893,7 @@ public final class Placer {
         }
       }
       backgrounds.addAll(arm.backgrounds());
-      untouched.add(arm.untouched());
     }
-    if (half.arms.isEmpty()) {
-      untouched.add(half.region.subtract(half.cover));
-    }
-    Region rest = Region.join(head.mesh(), untouched);
-    Region outside = sectorRest(half, rest);
     return new PlacedSection(
         half.index,
         half.section.name(),
@@ -791,7 +903,7 @@ public final class Placer {
         partings,
         half.remainders,
         backgrounds,
-        Region.join(head.mesh(), List.of(rest, outside)),
+        half.untouched.orElseThrow(),
         new PlacedSection.Figures(
             Area.ofSquareMillimetres(half.region.area()),
             hairs,
@@ -799,6 +911,16 @@ public final class Placer {
             Share.ofFraction(hairs > 0 ? lightened / hairs : 0)),
         remainderWords(half),
         half.leftOut);
+  }
+
+  private Region untouched(Half half) {
+    List<Region> parts = new ArrayList<>();
+    half.arms.forEach(arm -> parts.add(arm.untouched()));
+    if (half.arms.isEmpty()) {
+      parts.add(half.region.subtract(half.cover));
+    }
+    Region rest = Region.join(head.mesh(), parts);
+    return Region.join(head.mesh(), List.of(rest, sectorRest(half, rest)));
   }
 
   /** What no arm took in: a pivot's region outside its span. */

@@ -17,7 +17,6 @@ import foilwright.drawing.TextSize;
 import foilwright.drawing.Typeface;
 import foilwright.placement.PlacedFoil;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -224,15 +223,16 @@ record DrawnFoil(
     double width = face.width(label, TextSize.SMALL) + 2 * PADDING_MM;
     double height = face.capHeight(TextSize.SMALL) + 2 * PADDING_MM;
     double least = home ? LEAST_FACING_AT_HOME : LEAST_FACING;
-    List<Point> free =
-        spots.stream()
-            .filter(at -> frame.picture().facing(at) >= least)
-            .map(frame::at)
-            .filter(area::contains)
-            .sorted(
-                Comparator.comparing(
-                    spot -> !liesWithin(scalp, Box.centredOn(spot, width, height))))
-            .toList();
+    List<Point> within = new ArrayList<>();
+    List<Point> across = new ArrayList<>();
+    for (SurfaceLoops.At spot : spots) {
+      Point at = frame.at(spot);
+      if (frame.picture().facing(spot) >= least && area.contains(at)) {
+        (liesWithin(scalp, Box.centredOn(at, width, height)) ? within : across).add(at);
+      }
+    }
+    List<Point> free = new ArrayList<>(within);
+    free.addAll(across);
     return new LabelPlacer.Wish(label, width, height, free, home);
   }
 

@@ -18,10 +18,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.WeakHashMap;
 
 /**
  * A head prepared for drawing: its pictures, and its lines with their normals. Made once for a head
- * and used for every plan on it.
+ * and used for every plan on it; may be shared between threads.
  */
 public final class DrawnHead {
   /** The few lines of the head itself are drawn more closely. */
@@ -36,6 +37,10 @@ public final class DrawnHead {
   private final Map<View, SideView> views;
   private final FlatMap flat;
   private final SurfaceLoops scalp;
+
+  /** A plan that is changed in one place keeps most of its parts. */
+  private final Map<Region, SurfaceLoops> loops = new WeakHashMap<>();
+
   private final List<SurfaceLoops.At> hairline;
   private final List<List<SurfaceLoops.At>> zoneBorders;
   private final Optional<List<SurfaceLoops.At>> partLine;
@@ -81,9 +86,19 @@ public final class DrawnHead {
     return worstStretch;
   }
 
-  /** The border of a part of the scalp, with normals. */
+  /** The border of a part of the scalp, with normals; kept as long as the part itself. */
   SurfaceLoops loops(Region region) {
-    return SurfaceLoops.of(region, form::normal, SIMPLIFIED_MM);
+    synchronized (loops) {
+      SurfaceLoops known = loops.get(region);
+      if (known != null) {
+        return known;
+      }
+    }
+    SurfaceLoops made = SurfaceLoops.of(region, form::normal, SIMPLIFIED_MM);
+    synchronized (loops) {
+      loops.put(region, made);
+    }
+    return made;
   }
 
   /** A line on the scalp, with normals. */
