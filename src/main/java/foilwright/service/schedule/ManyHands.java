@@ -284,10 +284,15 @@ final class ManyHands {
     }
   }
 
-  /** Earliest times of the sequence so far; false when a foil cannot be kept inside its window. */
+  /**
+   * Earliest times of the sequence so far; false when a foil cannot be kept inside its window. Only
+   * a foil that is out reaches back, and a longest path takes each of these ways once: more sweeps
+   * than foils that are out can only be followed by ever more.
+   */
   private boolean settle(int from) {
     int first = from;
-    for (int sweep = 0; sweep <= 2 * n + 1; sweep++) {
+    int removed = depth - placed;
+    for (int sweep = 0; sweep <= removed + 1; sweep++) {
       sweep(first);
       first = 0;
       boolean late = false;
