@@ -9,6 +9,10 @@ import foilwright.sheet.DrawnHead;
 import foilwright.sheet.MapSheet;
 import foilwright.sheet.Paper;
 import foilwright.sheet.TimelineSheet;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 
@@ -34,10 +38,22 @@ public final class PageDrawings {
    *
    * @param id its name, the same for every plan
    * @param words what stands below it
+   * @param mark the same for the same drawing and, but for chance, for no other
    */
-  public record Drawing(String id, String words, String svg) {
+  public record Drawing(String id, String words, String svg, String mark) {
     static Drawing of(Scene scene) {
-      return new Drawing(scene.id(), scene.title(), SvgWriter.write(scene, SvgLetters.LINKED));
+      String svg = SvgWriter.write(scene, SvgLetters.LINKED);
+      return new Drawing(scene.id(), scene.title(), svg, mark(svg));
+    }
+
+    private static String mark(String svg) {
+      try {
+        byte[] digest =
+            MessageDigest.getInstance("SHA-256").digest(svg.getBytes(StandardCharsets.UTF_8));
+        return HexFormat.of().formatHex(digest, 0, 8);
+      } catch (NoSuchAlgorithmException e) {
+        throw new IllegalStateException("every Java has SHA-256", e);
+      }
     }
   }
 

@@ -25,6 +25,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import java.util.Set;
 import java.util.WeakHashMap;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
@@ -85,8 +86,6 @@ final class Desk {
             outcome.problems(), plan.map(p -> p.placement().problems()).orElse(List.of()));
     Optional<PageWriter> writer = plan.map(p -> new PageWriter(p, ask.unit()));
     Optional<PageDrawings> drawings = plan.map(p -> drawingsOn(p.head()).join());
-    Optional<CompletableFuture<Optional<PageDrawings.Drawing>>> clock =
-        plan.map(p -> CompletableFuture.supplyAsync(() -> drawings.orElseThrow().clock(p)));
     return new WorkPage(
         ask,
         choices,
@@ -105,14 +104,15 @@ final class Desk {
         looks,
         writer.map(w -> w.cards(looks)).orElse(List.of()),
         drawings.map(d -> d.views(plan.orElseThrow())).orElse(List.of()),
-        clock.flatMap(CompletableFuture::join),
+        () -> plan.flatMap(p -> drawings.orElseThrow().clock(p)),
         writer.map(PageWriter::foils).orElse(List.of()),
         writer.map(PageWriter::bowls).orElse(List.of()),
         writer.map(PageWriter::toner).orElse(List.of()),
         writer.map(PageWriter::onFile).orElse(List.of()),
         Arrays.stream(Caution.values()).map(Caution::text).toList(),
         plan.flatMap(Plan::times).map(t -> !t.visits().isEmpty()).orElse(false),
-        PatternPanel.of(open.pattern(), ask.unit()));
+        PatternPanel.of(open.pattern(), ask.unit()),
+        Set.of());
   }
 
   private void begin(Head head) {

@@ -20,11 +20,14 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
+import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 
 /** The local web server. It listens to this machine alone. */
@@ -99,6 +102,7 @@ public final class PageServer {
     config.routes.before(guard::check);
     config.routes.get("/", context -> show(context, "page.jte", desk.page(ask(context))));
     config.routes.get("/work", this::work);
+    config.routes.get("/later", context -> show(context, "later.jte", desk.page(ask(context))));
     config.routes.post("/section/{index}", this::change);
     config.routes.post("/pattern", this::changePattern);
     config.routes.post("/patterns", this::makePattern);
@@ -136,6 +140,13 @@ public final class PageServer {
     context.contentType(PAGE_TYPE).result(html.toString());
   }
 
+  /** What the page that asks shows already, so that it need not be sent again. */
+  private static Set<String> have(Context context) {
+    String form = context.formParam("have");
+    String marks = form != null ? form : context.queryParam("have");
+    return marks == null ? Set.of() : new HashSet<>(Arrays.asList(marks.split(" ")));
+  }
+
   private void sorry(Context context, int status, String words) {
     if (context.res().isCommitted() || context.attribute("sorry") != null) {
       return;
@@ -148,7 +159,7 @@ public final class PageServer {
   private void work(Context context) {
     Ask ask = ask(context);
     context.header("HX-Push-Url", "/?" + ask.query());
-    show(context, "work.jte", desk.page(ask));
+    show(context, "work.jte", desk.page(ask).withHave(have(context)));
   }
 
   private void change(Context context) throws IOException {
@@ -186,7 +197,7 @@ public final class PageServer {
           case BESIDE -> 409;
         });
     context.header("HX-Push-Url", "/?" + changed.page().ask().query());
-    show(context, "work.jte", changed.page());
+    show(context, "work.jte", changed.page().withHave(have(context)));
   }
 
   private static String revision(Context context) {

@@ -5,6 +5,8 @@ import foilwright.app.PageDrawings.Drawing;
 import foilwright.app.WayOut;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
 /**
@@ -14,6 +16,9 @@ import java.util.stream.Collectors;
  * @param said what just happened, for people who do not see it
  * @param notice what a person must read before going on; empty when there is nothing
  * @param other name of a pattern to go to instead; empty when there is none
+ * @param clock draws it when it is asked for
+ * @param have what the page that asks shows already: marks of drawings, and {@link #LATER} when it
+ *     fetches clock, foils and mix by itself
  */
 public record WorkPage(
     Ask ask,
@@ -32,14 +37,16 @@ public record WorkPage(
     List<Look> looks,
     List<Card> cards,
     List<Drawing> views,
-    Optional<Drawing> clock,
+    Supplier<Optional<Drawing>> clock,
     List<FoilRow> foils,
     List<Weighed> bowls,
     List<String> toner,
     List<Answer> onFile,
     List<String> cautions,
     boolean hasVisit,
-    PatternPanel panel) {
+    PatternPanel panel,
+    Set<String> have) {
+  static final String LATER = "later";
 
   /** One figure of the plan; {@code note} may be empty. */
   public record Figure(String label, String value, String note) {}
@@ -95,11 +102,18 @@ public record WorkPage(
   /** What is on file about one question. */
   public record Answer(String question, String answer, boolean missing) {}
 
+  WorkPage withHave(Set<String> shown) {
+    return new WorkPage(
+        ask, choices, token, revision, own, canUndo, canRedo, title, summary, said, notice, other,
+        figures, looks, cards, views, clock, foils, bowls, toner, onFile, cautions, hasVisit,
+        shown);
+  }
+
   WorkPage withCards(List<Card> others) {
     return new WorkPage(
         ask, choices, token, revision, own, canUndo, canRedo, title, summary, said, notice, other,
         figures, looks, others, views, clock, foils, bowls, toner, onFile, cautions, hasVisit,
-        panel);
+        panel, have);
   }
 
   WorkPage withPanel(PatternPanel other) {
@@ -127,7 +141,8 @@ public record WorkPage(
         onFile,
         cautions,
         hasVisit,
-        other);
+        other,
+        have);
   }
 
   /** Questions without an answer on file, in words; empty when there is none. */
@@ -141,6 +156,16 @@ public record WorkPage(
   /** An address of the same page with another pattern. */
   public String askFor(String pattern) {
     return ask.withPattern(pattern).query();
+  }
+
+  /** Whether the page that asks shows just this drawing already. */
+  public boolean has(Drawing drawing) {
+    return have.contains(drawing.mark());
+  }
+
+  /** Whether clock, foils and mix are left for later. */
+  public boolean later() {
+    return have.contains(LATER);
   }
 
   /** What the button below a view says. */

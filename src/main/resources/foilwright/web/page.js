@@ -157,7 +157,51 @@ function goOn() {
 document.body.addEventListener('htmx:beforeRequest', () => {
   busy = true;
 });
-document.body.addEventListener('htmx:afterSettle', goOn);
+document.body.addEventListener('htmx:afterSettle', () => {
+  goOn();
+  if (document.getElementById('now').dataset.later) {
+    document.getElementById('later').setAttribute('aria-busy', 'true');
+    if (!busy) fetchLater();
+  }
+});
+
+// A change is answered with map, figures and order of work, as far as they differ from what the
+// page shows; clock, foils and mix follow when no other change is under way.
+let asking = null;
+
+document.body.addEventListener('htmx:configRequest', (event) => {
+  asking?.abort();
+  const marks = all('.drawing[data-mark]').map((drawing) => drawing.dataset.mark);
+  if (event.detail.verb === 'post') marks.push('later');
+  event.detail.parameters.have = marks.join(' ');
+});
+
+async function fetchLater() {
+  asking?.abort();
+  asking = new AbortController();
+  const { signal } = asking;
+  try {
+    const answer = await fetch(`/later?${document.getElementById('now').dataset.query}`, { signal });
+    if (!answer.ok) throw new Error(`status ${answer.status}`);
+    const text = await answer.text();
+    if (signal.aborted) return;
+    const later = document.getElementById('later');
+    later.innerHTML = text;
+    later.removeAttribute('aria-busy');
+    for (const button of later.querySelectorAll('.pin')) {
+      button.setAttribute('aria-pressed', String(button.closest('tr').dataset.number === pinned));
+    }
+    light(null);
+  } catch (error) {
+    if (!signal.aborted) tell('Clock, foils and mix could not be shown. Load the page again.');
+  }
+}
+
+function tell(words) {
+  said.textContent = words;
+  said.classList.remove('unseen');
+  said.classList.add('notice');
+}
 
 function giveUp() {
   busy = false;
@@ -205,16 +249,12 @@ document.body.addEventListener('htmx:afterSwap', () => {
 document.body.addEventListener('htmx:responseError', (event) => {
   giveUp();
   const answer = new DOMParser().parseFromString(event.detail.xhr.responseText, 'text/html');
-  said.textContent = answer.querySelector('main p')?.textContent ?? 'That did not work.';
-  said.classList.remove('unseen');
-  said.classList.add('notice');
+  tell(answer.querySelector('main p')?.textContent ?? 'That did not work.');
 });
 
 document.body.addEventListener('htmx:sendError', () => {
   giveUp();
-  said.textContent = 'The program does not answer. Start it again; nothing that was saved is lost.';
-  said.classList.remove('unseen');
-  said.classList.add('notice');
+  tell('The program does not answer. Start it again; nothing that was saved is lost.');
 });
 
 showLarge(large);
