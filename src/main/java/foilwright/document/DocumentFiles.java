@@ -77,17 +77,16 @@ public final class DocumentFiles {
     Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
     Path folder = target.getParent();
     Files.createDirectories(folder);
-    Optional<Path> kept = Optional.empty();
-    if (Files.exists(target)) {
-      byte[] before = Files.readAllBytes(target);
-      if (Arrays.equals(before, bytes)) {
-        return Optional.empty();
-      }
-      kept = Optional.of(keep(target, before));
+    boolean replaces = Files.exists(target);
+    byte[] before = replaces ? Files.readAllBytes(target) : new byte[0];
+    if (replaces && Arrays.equals(before, bytes)) {
+      return Optional.empty();
     }
+    Optional<Path> kept = Optional.empty();
     Path temporary = writeThrough(target, bytes);
     try {
-      if (kept.isPresent()) {
+      if (replaces) {
+        kept = Optional.of(keep(target, before));
         copyPermissions(target, temporary);
       }
       Files.move(
@@ -112,7 +111,19 @@ public final class DocumentFiles {
         return file;
       } catch (FileAlreadyExistsException e) {
         // Left over from a save that was cut short, or another one under way: take the next.
+      } catch (IOException e) {
+        takeAway(file, e);
+        throw e;
       }
+    }
+  }
+
+  /** Takes away a file of which only a part could be written. */
+  private static void takeAway(Path file, IOException why) {
+    try {
+      Files.deleteIfExists(file);
+    } catch (IOException e) {
+      why.addSuppressed(e);
     }
   }
 
@@ -139,6 +150,9 @@ public final class DocumentFiles {
         return kept;
       } catch (FileAlreadyExistsException e) {
         number++;
+      } catch (IOException e) {
+        takeAway(kept, e);
+        throw e;
       }
     }
   }
