@@ -105,7 +105,7 @@ public record WorkPage(
   WorkPage withHave(Set<String> shown) {
     return new WorkPage(
         ask, choices, token, revision, own, canUndo, canRedo, title, summary, said, notice, other,
-        figures, looks, cards, views, clock, foils, bowls, toner, onFile, cautions, hasVisit,
+        figures, looks, cards, views, clock, foils, bowls, toner, onFile, cautions, hasVisit, panel,
         shown);
   }
 
