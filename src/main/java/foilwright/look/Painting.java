@@ -33,6 +33,18 @@ final class Painting {
 
   private static final int[] LAYER_AT = layers();
 
+  /** The eight bits of light from 0 to 1, in steps of a fifth of one of them or less. */
+  private static final byte[] BYTES = bytes();
+
+  private static byte[] bytes() {
+    byte[] table = new byte[1 << 14];
+    for (int i = 0; i < table.length; i++) {
+      double light = i / (double) (table.length - 1);
+      table[i] = (byte) Math.round(255 * Colour.encoded(light));
+    }
+    return table;
+  }
+
   private final Strands strands;
   private final Hairs hairs;
   private final Window window;
@@ -44,6 +56,9 @@ final class Painting {
   private final float acrossSign;
   private final float nearSign;
   private final double widthMm;
+
+  /** Weight of a fine pixel that is covered once; less for hairs so few that each is wider. */
+  private final float unit;
 
   /** What all views of one look share: the colours of each hair and how bright it is. */
   static final class Hairs {
@@ -63,7 +78,7 @@ final class Painting {
   private final float[] through;
   private final int[] front;
 
-  /** Two long words for each fine pixel: red and green, blue and weight. */
+  /** Two long words for each pixel: red and green, blue and weight. */
   private long[] light;
 
   private FigureMap map;
@@ -98,6 +113,7 @@ final class Painting {
     nearSign = window.side().nearSign();
     Roots roots = strands.roots();
     widthMm = roots.hair().hair().diameter().toMillimetres() * roots.each();
+    unit = (float) (WEIGHT / Math.max(1, widthMm * window.pixelsPerMm() * SUPER));
     cellsWide = (int) Math.ceil(window.width() / window.pixelsPerMm() / CELL_MM) + 1;
     cellsHigh = (int) Math.ceil(window.height() / window.pixelsPerMm() / CELL_MM) + 1;
     front = new int[cellsWide * cellsHigh];
@@ -317,7 +333,7 @@ final class Painting {
     Brush(int fineWidth, int fineHeight) {
       this.fineWidth = fineWidth;
       this.fineHeight = fineHeight;
-      light = new long[2 * fineWidth * fineHeight];
+      light = new long[2 * window.width() * window.height()];
       map = new FigureMap(window);
     }
 
@@ -523,7 +539,8 @@ final class Painting {
       float per = 1f / steps;
       float length = (float) Math.sqrt(dx * dx + dy * dy);
       // Area of this piece of hair in fine pixels, in units of weight.
-      float area = length * per * (float) widthMm * scale * WEIGHT;
+      float area = length * per * (float) widthMm * scale * unit;
+      int width = window.width();
       float x = x0 + 0.5f * per * dx;
       float y = y0 + 0.5f * per * dy;
       float w = (seen0 + 0.5f * per * (seen1 - seen0)) * area;
@@ -531,7 +548,7 @@ final class Painting {
       float t = 0.5f * per;
       for (int i = 0; i < steps; i++) {
         if (x >= 0 && y >= 0 && x < fineWidth && y < fineHeight) {
-          int at = 2 * (((int) y) * fineWidth + (int) x);
+          int at = 2 * ((int) y / SUPER * width + (int) x / SUPER);
           long weight = (long) w;
           long r = (long) (red0 + t * (red - red0));
           long g = (long) (green0 + t * (green - green0));
@@ -576,53 +593,47 @@ final class Painting {
     int width = window.width();
     int height = window.height();
     int[] pixels = new int[width * height];
-    int fineWidth = width * SUPER;
     IntStream.range(0, height)
         .parallel()
         .forEach(
             row -> {
               for (int column = 0; column < width; column++) {
-                pixels[row * width + column] = develop(row, column, width, fineWidth);
+                pixels[row * width + column] = develop(row, column, row * width + column);
               }
             });
     return new LookPicture(window.side(), width, height, window.pixelsPerMm(), pixels);
   }
 
-  private int develop(int row, int column, int width, int fineWidth) {
-    double red = 0;
-    double green = 0;
-    double blue = 0;
-    double weight = 0;
-    for (int j = 0; j < SUPER; j++) {
-      for (int i = 0; i < SUPER; i++) {
-        int at = 2 * ((row * SUPER + j) * fineWidth + column * SUPER + i);
-        red += light[at] >>> 32;
-        green += light[at] & 0xffffffffL;
-        blue += light[at + 1] >>> 32;
-        weight += light[at + 1] & 0xffffffffL;
-      }
+  private int develop(int row, int column, int at) {
+    double weight = light[2 * at + 1] & 0xffffffffL;
+    if (weight == 0 && bust.cover[at] == 0) {
+      return 0;
     }
+    double coat = opaque(row, column);
     double hair = 0;
-    double unit = 0;
+    double each = 0;
     if (weight > 0) {
-      double mean = weight / (WEIGHT * SUPER * SUPER);
+      double mean = weight / (unit * SUPER * SUPER);
       // Few hairs are drawn in a pixel: where a thick coat lies they stand for all of it.
-      hair = Math.min(1, mean * (1 + 2.5 * opaque(row, column)));
-      unit = hair / (weight * LIGHT);
+      hair = Math.min(1, mean * (1 + 2.5 * coat));
+      each = hair / (weight * LIGHT);
     }
-    int at = row * width + column;
     double figure = (1 - hair) * bust.cover[at];
     double opaque = hair + figure;
     if (opaque < 1e-3) {
       return 0;
     }
     // Hair shades the skin and the roots tint it.
-    double shade = 1 - 0.5 * opaque(row, column);
-    double r = (red * unit + shade * figure * bust.red[at]) / opaque;
-    double g = (green * unit + shade * figure * bust.green[at]) / opaque;
-    double b = (blue * unit + shade * figure * bust.blue[at]) / opaque;
+    double shaded = (1 - 0.5 * coat) * figure;
+    int r = byteOf(((light[2 * at] >>> 32) * each + shaded * bust.red[at]) / opaque);
+    int g = byteOf(((light[2 * at] & 0xffffffffL) * each + shaded * bust.green[at]) / opaque);
+    int b = byteOf(((light[2 * at + 1] >>> 32) * each + shaded * bust.blue[at]) / opaque);
     int alpha = (int) Math.round(255 * Math.min(1, opaque));
-    return alpha << 24 | new Colour(r, g, b).toRgb();
+    return alpha << 24 | r << 16 | g << 8 | b;
+  }
+
+  private static int byteOf(double light) {
+    return BYTES[(int) (Math.min(light, 1) * (BYTES.length - 1) + 0.5)] & 0xff;
   }
 
   /** How much the whole coat of hair covers round a pixel, 0 to 1, from the coarse grid. */
