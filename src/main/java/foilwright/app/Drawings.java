@@ -1,10 +1,6 @@
 package foilwright.app;
 
 import foilwright.drawing.Scene;
-import foilwright.drawing.pdf.PdfWriter;
-import foilwright.drawing.png.PngWriter;
-import foilwright.drawing.svg.SvgLetters;
-import foilwright.drawing.svg.SvgWriter;
 import foilwright.fall.NaturalFall;
 import foilwright.geometry.surface.DirectionField;
 import foilwright.service.mix.SlotMix;
@@ -25,7 +21,6 @@ import foilwright.sheet.PracticeSheet;
 import foilwright.sheet.StepSheet;
 import foilwright.sheet.Wording;
 import foilwright.sheet.WrapSheet;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,9 +29,6 @@ import java.util.stream.IntStream;
 
 /** Draws any sheets of a plan and makes files of them. */
 public final class Drawings {
-  /** 150 pixels to the inch. */
-  static final double PIXELS_PER_MM = 150 / 25.4;
-
   private final Plan plan;
   private final DrawRequest request;
   private final DrawnPlan drawn;
@@ -53,45 +45,27 @@ public final class Drawings {
 
   /** The files of a request: one or more for each sheet, or one book. */
   public static List<SheetFile> draw(Plan plan, DrawRequest request) {
+    return sheets(plan, request).stream().flatMap(s -> s.files(request.format()).stream()).toList();
+  }
+
+  /**
+   * The sheets of a request, whatever its format: one of each kind that has pages, or one book of
+   * all.
+   */
+  public static List<DrawnSheet> sheets(Plan plan, DrawRequest request) {
     Drawings drawings = new Drawings(plan, request);
     String title = plan.pattern().title();
     List<Scene> all = new ArrayList<>();
-    List<SheetFile> files = new ArrayList<>();
+    List<DrawnSheet> sheets = new ArrayList<>();
     for (SheetKind kind : request.sheets()) {
       List<Scene> pages = drawings.pages(kind);
-      if (request.book()) {
-        all.addAll(pages);
-      } else {
-        files.addAll(
-            files(
-                plan.name() + "-" + kind.words(), title, pages, request.format(), request.grey()));
-      }
+      all.addAll(pages);
+      String name = plan.name() + "-" + kind.words();
+      sheets.add(DrawnSheet.of(name, title, pages, request.grey()));
     }
     return request.book()
-        ? files(plan.name() + "-book", title, Book.numbered(all), request.format(), request.grey())
-        : List.copyOf(files);
-  }
-
-  /** The pages of one sheet. */
-  static List<SheetFile> files(
-      String name, String title, List<Scene> pages, SheetFormat format, boolean grey) {
-    List<Scene> inked = grey ? pages.stream().map(Scene::inGrey).toList() : pages;
-    if (inked.isEmpty()) {
-      return List.of();
-    }
-    if (format == SheetFormat.PDF) {
-      return List.of(new SheetFile(name + ".pdf", PdfWriter.write(title, inked)));
-    }
-    List<SheetFile> files = new ArrayList<>();
-    for (int i = 0; i < inked.size(); i++) {
-      String file = (i == 0 ? name : name + "-" + (i + 1)) + "." + format.words();
-      byte[] bytes =
-          format == SheetFormat.PNG
-              ? PngWriter.write(inked.get(i), PIXELS_PER_MM)
-              : SvgWriter.write(inked.get(i), SvgLetters.EMBEDDED).getBytes(StandardCharsets.UTF_8);
-      files.add(new SheetFile(file, bytes));
-    }
-    return List.copyOf(files);
+        ? List.of(DrawnSheet.of(plan.name() + "-book", title, Book.numbered(all), request.grey()))
+        : List.copyOf(sheets);
   }
 
   private List<Scene> pages(SheetKind kind) {

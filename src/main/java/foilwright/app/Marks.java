@@ -114,7 +114,7 @@ public final class Marks {
 
   private static List<SheetFile> files(
       String name, String title, List<Scene> pages, MarkRequest request) {
-    return Drawings.files(name, title, pages, request.format(), request.grey());
+    return DrawnSheet.of(name, title, pages, request.grey()).files(request.format());
   }
 
   /** One attempt from single values: foil, criterion, value. */

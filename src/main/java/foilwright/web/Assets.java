@@ -1,5 +1,7 @@
 package foilwright.web;
 
+import static java.util.Map.entry;
+
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.io.IOException;
@@ -24,15 +26,27 @@ final class Assets {
   private record Asset(String resource, String type) {}
 
   private static final Map<String, Asset> BY_NAME =
-      Map.of(
-          "page.css", new Asset(OWN + "page.css", "text/css; charset=utf-8"),
-          "page.js", new Asset(OWN + "page.js", SCRIPT),
-          "head.js", new Asset(OWN + "head.js", SCRIPT),
-          "three.module.min.js", new Asset(THREE + "three.module.min.js", SCRIPT),
-          "three.core.min.js", new Asset(THREE + "three.core.min.js", SCRIPT),
-          "icon.svg", new Asset(OWN + "icon.svg", "image/svg+xml; charset=utf-8"),
-          "htmx.min.js", new Asset(HTMX + "htmx.min.js", SCRIPT),
-          "letters.ttf", new Asset("/foilwright/drawing/font/DejaVuSans.ttf", "font/ttf"));
+      Map.ofEntries(
+          own("page.css"),
+          own("page.js"),
+          own("head.js"),
+          own("look.css"),
+          own("look.js"),
+          own("sheets.css"),
+          own("sheets.js"),
+          own("icon.svg"),
+          entry("three.module.min.js", new Asset(THREE + "three.module.min.js", SCRIPT)),
+          entry("three.core.min.js", new Asset(THREE + "three.core.min.js", SCRIPT)),
+          entry("htmx.min.js", new Asset(HTMX + "htmx.min.js", SCRIPT)),
+          entry("letters.ttf", new Asset("/foilwright/drawing/font/DejaVuSans.ttf", "font/ttf")));
+
+  private static Map.Entry<String, Asset> own(String name) {
+    String type =
+        name.endsWith(".js")
+            ? SCRIPT
+            : name.endsWith(".css") ? "text/css; charset=utf-8" : "image/svg+xml; charset=utf-8";
+    return entry(name, new Asset(OWN + name, type));
+  }
 
   private final Map<String, byte[]> read = new ConcurrentHashMap<>();
 

@@ -2,8 +2,6 @@ package foilwright.web;
 
 import foilwright.app.HeadModel;
 import foilwright.app.Plan;
-import foilwright.app.SheetFile;
-import foilwright.app.Sheets;
 import foilwright.app.VisitEntry;
 import foilwright.app.Workspace;
 import gg.jte.ContentType;
@@ -18,12 +16,10 @@ import io.javalin.util.JavalinBindException;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
@@ -37,6 +33,7 @@ public final class PageServer {
   private static final long MOST_REQUEST_BYTES = 64 * 1024;
 
   private final Desk desk;
+  private final SheetPages sheets;
   private final Guard guard = new Guard();
   private final Assets assets = new Assets();
   private final TemplateEngine templates =
@@ -46,6 +43,7 @@ public final class PageServer {
 
   private PageServer(Workspace workspace, Supplier<LocalDate> today, int port) {
     desk = new Desk(workspace, today, guard.changeToken());
+    sheets = new SheetPages(desk, today, this::show);
     Thread first = new Thread(this::warmUp, "first page");
     first.setDaemon(true);
     first.start();
@@ -108,7 +106,7 @@ public final class PageServer {
     config.routes.post("/patterns", this::makePattern);
     config.routes.post("/undo", context -> step(context, true));
     config.routes.post("/redo", context -> step(context, false));
-    config.routes.get("/sheet/{name}", this::sheet);
+    sheets.register(config);
     config.routes.get("/head.json", this::head);
     config.routes.get("/visit.ics", this::calendar);
     config.routes.get("/assets/{name}", assets::send);
@@ -126,7 +124,7 @@ public final class PageServer {
     config.routes.error(404, context -> sorry(context, 404, "There is no such page."));
   }
 
-  private static Ask ask(Context context) {
+  static Ask ask(Context context) {
     return Ask.of(
         name -> {
           String form = context.formParam(name);
@@ -208,48 +206,6 @@ public final class PageServer {
     Plan plan =
         desk.plan(ask(context)).orElseThrow(() -> new NoSuchElementException("There is no plan."));
     context.contentType("application/json; charset=utf-8").result(HeadModel.json(plan));
-  }
-
-  private void sheet(Context context) {
-    String name = context.pathParam("name");
-    boolean picture = name.endsWith(".png");
-    Plan plan =
-        desk.plan(ask(context)).orElseThrow(() -> new NoSuchElementException("There is no plan."));
-    List<SheetFile> files =
-        switch (name) {
-          case "map.svg", "map.png" -> Sheets.beginMap(plan.head()).finish(plan, picture);
-          case "timeline.svg", "timeline.png" -> Sheets.timeline(plan, hour(context), picture);
-          case "mix.svg", "mix.png" -> Sheets.mix(plan, hour(context), picture);
-          default -> throw new NoSuchElementException("There is no such sheet.");
-        };
-    int page = page(context);
-    List<SheetFile> pages =
-        files.stream().filter(f -> f.name().endsWith(picture ? ".png" : ".svg")).toList();
-    if (page > pages.size()) {
-      throw new NoSuchElementException("This sheet has no page " + page + ".");
-    }
-    SheetFile file = pages.get(page - 1);
-    context
-        .contentType(picture ? "image/png" : "image/svg+xml; charset=utf-8")
-        .header("Content-Disposition", "attachment; filename=\"" + file.name() + "\"")
-        .result(file.bytes());
-  }
-
-  private static int page(Context context) {
-    String page = Optional.ofNullable(context.queryParam("page")).orElse("1");
-    if (!page.matches("[1-9]\\d?")) {
-      throw new BadRequestResponse("There is no page \"" + page + "\".");
-    }
-    return Integer.parseInt(page);
-  }
-
-  private static Optional<LocalTime> hour(Context context) {
-    String at = Optional.ofNullable(context.queryParam("at")).orElse("");
-    try {
-      return at.isEmpty() ? Optional.empty() : Optional.of(LocalTime.parse(at));
-    } catch (DateTimeParseException e) {
-      throw new BadRequestResponse("\"" + at + "\" is not a time of day; write 09:30.");
-    }
   }
 
   private void calendar(Context context) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import foilwright.app.SheetKind;
 import foilwright.app.Workspace;
 import java.io.IOException;
 import java.io.InputStream;
@@ -133,7 +134,9 @@ class PageServerTest {
           "/?pattern=..%2F..%2Fetc%2Fpasswd",
           "/?pattern=" + URLEncoder.encode(folder.toString(), StandardCharsets.UTF_8),
           "/?guest=..%2Fguest-07",
-          "/sheet/..%2Fmap.svg?pattern=dark-rim",
+          "/drawn/..%2F..%2Fpage/1.svg",
+          "/drawn/00/1.exe",
+          "/sheets?sheet=..%2Fmap&pattern=dark-rim",
           "/?pace=nobody"
         }) {
       int status = get(path).statusCode();
@@ -238,12 +241,16 @@ class PageServerTest {
   @Test
   void sheetsComeAsFiles() throws Exception {
     String query = "?pattern=dark-rim&guest=guest-07";
-    for (String sheet : new String[] {"map", "timeline", "mix"}) {
-      HttpResponse<String> file = get("/sheet/" + sheet + ".svg" + query);
-      assertEquals(200, file.statusCode());
-      assertTrue(file.body().contains("<svg"), sheet);
-      assertTrue(type(get("/sheet/" + sheet + ".png" + query)).startsWith("image/png"));
+    for (SheetKind kind : SheetKind.values()) {
+      String drawn = get("/sheets/drawn" + query + "&sheet=" + kind.words()).body();
+      Matcher picture = Pattern.compile("src=\"(/drawn/[0-9a-f]+/)1\\.svg\"").matcher(drawn);
+      assertTrue(picture.find(), kind + "\n" + drawn);
+      assertTrue(get(picture.group(1) + "1.svg").body().contains("<svg"), kind.words());
+      assertTrue(type(get(picture.group(1) + "1.png")).startsWith("image/png"), kind.words());
+      assertTrue(get(picture.group(1) + "1.pdf").body().startsWith("%PDF"), kind.words());
+      assertEquals(404, get(picture.group(1) + "99.svg").statusCode());
     }
+    assertEquals(404, get("/drawn/0123456789abcdef01234567/1.svg").statusCode());
     HttpResponse<String> entry = get("/visit.ics" + query + "&start=2026-12-02T09:30");
     assertEquals(200, entry.statusCode());
     assertTrue(entry.body().startsWith("BEGIN:VCALENDAR"), entry.body());
