@@ -1,6 +1,7 @@
 package foilwright.app;
 
 import foilwright.drawing.Scene;
+import foilwright.drawing.svg.PageLetters;
 import foilwright.drawing.svg.SvgLetters;
 import foilwright.drawing.svg.SvgWriter;
 import foilwright.head.Head;
@@ -55,6 +56,11 @@ public final class PageDrawings {
         throw new IllegalStateException("every Java has SHA-256", e);
       }
     }
+  }
+
+  /** The typeface of the drawings, for the page to supply: the usual characters as TrueType. */
+  public static byte[] letters() {
+    return PageLetters.file();
   }
 
   /** The head from five sides and the unrolled scalp, with every foil. */

@@ -2,6 +2,7 @@ package foilwright.web;
 
 import static java.util.Map.entry;
 
+import foilwright.app.PageDrawings;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.io.IOException;
@@ -9,6 +10,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 import java.util.zip.CRC32;
 
 /** The few files that a page fetches, each by its own name and no other. */
@@ -16,14 +18,16 @@ final class Assets {
   private static final String HTMX = "/META-INF/resources/webjars/htmx.org/2.0.4/dist/";
   private static final String THREE = "/META-INF/resources/webjars/three/0.181.1/build/";
   private static final String OWN = "/foilwright/web/";
+  private static final String LETTERS = "/foilwright/drawing/font/DejaVuSans.ttf";
+  private static final String FONT = "font/ttf";
   private static final String SCRIPT = "text/javascript; charset=utf-8";
 
   /**
    * A file and what it is.
    *
-   * @param resource where it lies in the program
+   * @param bytes reads or makes it
    */
-  private record Asset(String resource, String type) {}
+  private record Asset(Supplier<byte[]> bytes, String type) {}
 
   private static final Map<String, Asset> BY_NAME =
       Map.ofEntries(
@@ -35,27 +39,34 @@ final class Assets {
           own("sheets.css"),
           own("sheets.js"),
           own("icon.svg"),
-          entry("three.module.min.js", new Asset(THREE + "three.module.min.js", SCRIPT)),
-          entry("three.core.min.js", new Asset(THREE + "three.core.min.js", SCRIPT)),
-          entry("htmx.min.js", new Asset(HTMX + "htmx.min.js", SCRIPT)),
-          entry("letters.ttf", new Asset("/foilwright/drawing/font/DejaVuSans.ttf", "font/ttf")));
+          file(THREE, "three.module.min.js", SCRIPT),
+          file(THREE, "three.core.min.js", SCRIPT),
+          file(HTMX, "htmx.min.js", SCRIPT),
+          // The usual letters at once; the others only for a page that has them.
+          entry("letters.ttf", new Asset(PageDrawings::letters, FONT)),
+          entry("more-letters.ttf", new Asset(() -> load(LETTERS), FONT)));
 
   private static Map.Entry<String, Asset> own(String name) {
     String type =
         name.endsWith(".js")
             ? SCRIPT
             : name.endsWith(".css") ? "text/css; charset=utf-8" : "image/svg+xml; charset=utf-8";
-    return entry(name, new Asset(OWN + name, type));
+    return file(OWN, name, type);
+  }
+
+  private static Map.Entry<String, Asset> file(String folder, String name, String type) {
+    return entry(name, new Asset(() -> load(folder + name), type));
   }
 
   private final Map<String, byte[]> read = new ConcurrentHashMap<>();
 
   void send(Context context) {
-    Asset asset = BY_NAME.get(context.pathParam("name"));
+    String name = context.pathParam("name");
+    Asset asset = BY_NAME.get(name);
     if (asset == null) {
       throw new NotFoundResponse("There is no such file.");
     }
-    byte[] bytes = read.computeIfAbsent(asset.resource(), Assets::load);
+    byte[] bytes = read.computeIfAbsent(name, n -> asset.bytes().get());
     CRC32 sum = new CRC32();
     sum.update(bytes);
     String tag = "\"" + Long.toHexString(sum.getValue()) + "\"";
