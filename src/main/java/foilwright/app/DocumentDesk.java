@@ -135,6 +135,11 @@ public final class DocumentDesk {
     return kind == DocumentKind.HOUSE && !beside ? name : free(name + (beside ? "-other" : "-own"));
   }
 
+  /** Names of all documents of the kind, own and shipped. */
+  public List<String> names() {
+    return List.copyOf(workspace.names(kind));
+  }
+
   /** The name itself, or with a number behind it when it is taken. */
   public String free(String wanted) {
     String name = wanted;

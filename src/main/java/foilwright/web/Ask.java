@@ -46,6 +46,10 @@ public record Ask(
     return value == null ? otherwise : value;
   }
 
+  Ask withGuest(String number) {
+    return new Ask(pattern, number, pace, part, out, unit);
+  }
+
   Ask withPattern(String name) {
     return new Ask(name, guest, pace, part, out, unit);
   }

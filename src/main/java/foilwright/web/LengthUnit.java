@@ -46,6 +46,15 @@ public enum LengthUnit {
     return step;
   }
 
+  /** The word for several of it. */
+  public String words() {
+    return switch (this) {
+      case MM -> "millimetres";
+      case CM -> "centimetres";
+      case INCH -> "inches";
+    };
+  }
+
   static LengthUnit of(String word) {
     return Arrays.stream(values()).filter(u -> u.word.equals(word)).findFirst().orElse(MM);
   }

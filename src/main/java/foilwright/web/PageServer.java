@@ -32,6 +32,8 @@ public final class PageServer {
   private static final String PAGE_TYPE = "text/html; charset=utf-8";
   private static final long MOST_REQUEST_BYTES = 64 * 1024;
 
+  private final Workspace workspace;
+  private final Supplier<LocalDate> today;
   private final Desk desk;
   private final SheetPages sheets;
   private final Guard guard = new Guard();
@@ -42,6 +44,8 @@ public final class PageServer {
   private final Javalin server;
 
   private PageServer(Workspace workspace, Supplier<LocalDate> today, int port) {
+    this.workspace = workspace;
+    this.today = today;
     desk = new Desk(workspace, today, guard.changeToken());
     sheets = new SheetPages(desk, today, this::show);
     Thread first = new Thread(this::warmUp, "first page");
@@ -104,6 +108,7 @@ public final class PageServer {
     config.routes.post("/section/{index}", this::change);
     config.routes.post("/pattern", this::changePattern);
     config.routes.post("/patterns", this::makePattern);
+    new DocumentPages(workspace, today, guard.changeToken(), this::show).route(config);
     config.routes.post("/undo", context -> step(context, true));
     config.routes.post("/redo", context -> step(context, false));
     sheets.register(config);

@@ -168,6 +168,11 @@ public record WorkPage(
     return have.contains(LATER);
   }
 
+  /** An address of the page of its guest, or of the first where there is none. */
+  public String guestAsk() {
+    return ask.guest().isEmpty() ? ask.withGuest(Ask.FIRST.guest()).query() : ask.query();
+  }
+
   /** What the button below a view says. */
   public static String side(Drawing view) {
     return view.words().split("[:,]", 2)[0];

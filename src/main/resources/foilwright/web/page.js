@@ -80,6 +80,15 @@ work.addEventListener('pointerleave', () => light(null));
 work.addEventListener('focusin', (event) => light(numbersAt(event.target)));
 work.addEventListener('focusout', () => light(null));
 
+// A measurement shows where the tape lies while its field is in use.
+function lightDrawing(name) {
+  for (const figure of all('figure[data-drawing]')) {
+    figure.classList.toggle('lit', figure.dataset.drawing === name);
+  }
+}
+
+work.addEventListener('focusin', (event) => lightDrawing(event.target.dataset?.drawing));
+
 work.addEventListener('click', (event) => {
   const figure = event.target.closest('.view');
   if (figure && !figure.classList.contains('large')) {
