@@ -8,9 +8,12 @@ import foilwright.geometry.surface.TriangleMesh;
 import foilwright.head.Head;
 import foilwright.units.Area;
 import foilwright.units.Length;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -128,10 +131,29 @@ public final class HairOnHead {
   }
 
   private static double[] joined(Head head, TriangleMesh mesh, Haircut cut, CutLengths shapes) {
+    return joined(head, mesh, zone -> shapes.of(cut.in(zone), zone));
+  }
+
+  /** Values told zone by zone, blended over the zones' borders as lengths are. */
+  public ScalarField blended(ToDoubleFunction<Zone> told) {
+    TriangleMesh mesh = head.mesh();
+    return ScalarField.of(
+        mesh,
+        joined(
+            head,
+            mesh,
+            zone -> {
+              double[] same = new double[mesh.vertexCount()];
+              Arrays.fill(same, told.applyAsDouble(zone));
+              return same;
+            }));
+  }
+
+  private static double[] joined(Head head, TriangleMesh mesh, Function<Zone, double[]> of) {
     double[] sums = new double[mesh.vertexCount()];
     double[] weights = new double[mesh.vertexCount()];
     for (Zone zone : ZONES) {
-      double[] lengths = shapes.of(cut.in(zone), zone);
+      double[] lengths = of.apply(zone);
       Region region = head.zone(zone);
       for (int f = 0; f < region.fragmentCount(); f++) {
         double area = region.fragmentArea(f);

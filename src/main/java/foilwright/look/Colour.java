@@ -16,8 +16,10 @@ public record Colour(double red, double green, double blue) {
   private static final double WHITE_Z = 1.0890577507598784;
 
   /**
-   * Depths 1 to 10 of hair without red or gold, chosen by eye between measured tresses of black (L*
-   * 18) and dark brown (L* 23) hair and near white; no published table by level was found.
+   * Depths 1 to 10 of hair without red or gold. The table is this program's own: no published one
+   * by level was found. Levels 1 and 4 lie about tresses that were measured, black of L* 18.4 and
+   * dark brown of L* 23.0 (J. Cosmet. Sci. 51 (2000) 293, D65, 10 degrees); lighter ones rise by
+   * about 8 in L* to near white, chosen by eye.
    */
   private static final int[] LEVELS = {
     0x171311, 0x211916, 0x2d211b, 0x3d2c22, 0x523b2b, 0x6b4e38, 0x886748, 0xa6845e, 0xc5a67c,
@@ -41,7 +43,13 @@ public record Colour(double red, double green, double blue) {
 
   /** Hair of a depth with a tone. */
   public static Colour ofHair(Level level, Tone tone) {
-    return ofRgb(LEVELS[level.number() - 1]).toned(tone);
+    return ofHair(level.number(), tone);
+  }
+
+  /** Hair of a depth from 1 to 10, between two levels their light mixed, with a tone. */
+  static Colour ofHair(double depth, Tone tone) {
+    int lower = Math.min((int) depth, Level.MOST - 1);
+    return ofRgb(LEVELS[lower - 1]).towards(ofRgb(LEVELS[lower]), depth - lower).toned(tone);
   }
 
   private Colour toned(Tone tone) {

@@ -66,6 +66,11 @@ public final class Dye {
     this.grown = grown;
   }
 
+  /** The mix slot of a colour class from {@link #FIRST_SLOT} on. */
+  static MixSlot slotOf(int mix) {
+    return SLOTS.get(mix - FIRST_SLOT);
+  }
+
   /** The colour class of a mix slot. */
   static int classOf(MixSlot slot) {
     return FIRST_SLOT + SLOTS.indexOf(slot);

@@ -1,83 +1,115 @@
 package foilwright.look;
 
-import java.util.Arrays;
-
 /**
- * What hair shows where in one view, on cells of {@link Painting#FIGURE_CELL_MM} mm: how much hair
- * is seen, and how much of it has which colour. Whole numbers, so that no order of adding matters.
+ * What hair shows where in one view, on cells of {@link #CELL_MM} mm: how much hair is seen, how
+ * much of it is lightened, which colours it has without lamp and shade, which way it runs, and how
+ * coarse its grain is. Whole numbers, so that no order of adding matters.
  */
 final class FigureMap {
-  private static final float UNIT = 4096;
+  static final double CELL_MM = 1;
+
+  /** Area of a cell, in the unit of all sums. */
+  static final int UNIT = 4096;
 
   final Window window;
   final int width;
   final int height;
 
-  /** Seen area of hair, in units of a cell over {@link #UNIT}. */
-  final long[] seen;
+  /** Area of hair that is seen; it may exceed the cell's where much hair is half hidden. */
+  final int[] seen;
 
-  /** The same of each colour class. */
-  final long[][] classes;
+  /** The part of it that is lightened. */
+  final int[] light;
 
-  private final float toCell = (float) (1 / Painting.FIGURE_CELL_MM);
-  private final float perCell =
-      (float) (UNIT / (Painting.FIGURE_CELL_MM * Painting.FIGURE_CELL_MM));
+  /** Area times linear red, green and blue. */
+  final int[] red;
+
+  final int[] green;
+  final int[] blue;
+
+  /** Area times the breadth at which its hair is seen, in mm; many thin hairs have less. */
+  final int[] grain;
+
+  /** Area times the cosine and sine of twice the angle between hair and upright. */
+  final int[] cosine;
+
+  final int[] sine;
 
   FigureMap(Window window) {
     this.window = window;
-    width = (int) Math.ceil(window.width() / window.pixelsPerMm() * toCell) + 1;
-    height = (int) Math.ceil(window.height() / window.pixelsPerMm() * toCell) + 1;
-    seen = new long[width * height];
-    classes = new long[Dye.CLASSES][width * height];
+    width = (int) Math.ceil(window.width() / window.pixelsPerMm() / CELL_MM) + 1;
+    height = (int) Math.ceil(window.height() / window.pixelsPerMm() / CELL_MM) + 1;
+    int cells = width * height;
+    seen = new int[cells];
+    light = new int[cells];
+    red = new int[cells];
+    green = new int[cells];
+    blue = new int[cells];
+    grain = new int[cells];
+    cosine = new int[cells];
+    sine = new int[cells];
   }
 
-  void add(float xMm, float yMm, float areaMm2, int mix, float newShare, float oldShare) {
-    int column = (int) (xMm * toCell);
-    int row = (int) (yMm * toCell);
+  /**
+   * Adds a piece of a hair.
+   *
+   * @param xMm middle of the piece, rightwards from the window's edge
+   * @param yMm the same downwards
+   * @param dxMm how far the piece goes rightwards
+   * @param dyMm how far it goes down
+   * @param broadMm how broad it is, less what is hidden
+   * @param lightened share of it that is lightened, 0 to 1
+   * @param r linear red of its colour
+   */
+  void add(
+      float xMm,
+      float yMm,
+      float dxMm,
+      float dyMm,
+      float broadMm,
+      float lightened,
+      float r,
+      float g,
+      float b) {
+    int column = (int) (xMm * (float) (1 / CELL_MM));
+    int row = (int) (yMm * (float) (1 / CELL_MM));
     if (xMm < 0 || yMm < 0 || column >= width || row >= height) {
       return;
     }
     int at = row * width + column;
-    long area = (long) (areaMm2 * perCell + 0.5f);
-    seen[at] += area;
-    if (mix > 0) {
-      classes[mix][at] += (long) (area * newShare + 0.5f);
-    }
-    if (oldShare > 0) {
-      classes[Dye.OLD][at] += (long) (area * oldShare + 0.5f);
+    float square = dxMm * dxMm + dyMm * dyMm;
+    float area = (float) Math.sqrt(square) * broadMm * (float) (UNIT / (CELL_MM * CELL_MM));
+    seen[at] += (int) (area + 0.5f);
+    light[at] += (int) (area * lightened + 0.5f);
+    red[at] += (int) (area * r + 0.5f);
+    green[at] += (int) (area * g + 0.5f);
+    blue[at] += (int) (area * b + 0.5f);
+    grain[at] += (int) (area * broadMm * 16 + 0.5f);
+    if (square > 0) {
+      cosine[at] += Math.round(area * (dyMm * dyMm - dxMm * dxMm) / square);
+      sine[at] += Math.round(area * 2 * dxMm * dyMm / square);
     }
   }
 
   void add(FigureMap other) {
-    for (int i = 0; i < seen.length; i++) {
-      seen[i] += other.seen[i];
-    }
-    for (int c = 0; c < classes.length; c++) {
-      for (int i = 0; i < seen.length; i++) {
-        classes[c][i] += other.classes[c][i];
-      }
+    add(seen, other.seen);
+    add(light, other.light);
+    add(red, other.red);
+    add(green, other.green);
+    add(blue, other.blue);
+    add(grain, other.grain);
+    add(cosine, other.cosine);
+    add(sine, other.sine);
+  }
+
+  private static void add(int[] to, int[] from) {
+    for (int i = 0; i < to.length; i++) {
+      to[i] += from[i];
     }
   }
 
-  /** How much of a cell hair covers, 0 to 1. */
-  double cover(int cell) {
-    return Math.min(1, seen[cell] / UNIT);
-  }
-
-  /** Share of the hair seen in each cell that the named classes have; cells without hair are 0. */
-  double[] share(boolean[] counted) {
-    double[] share = new double[seen.length];
-    for (int i = 0; i < share.length; i++) {
-      long sum = 0;
-      for (int c = 1; c < classes.length; c++) {
-        sum += counted[c] ? classes[c][i] : 0;
-      }
-      share[i] = seen[i] > 0 ? sum / (double) seen[i] : 0;
-    }
-    return share;
-  }
-
-  long total() {
-    return Arrays.stream(seen).sum();
+  /** Grain as area times millimetres. */
+  double grainMm(int cell) {
+    return grain[cell] / 16.0;
   }
 }

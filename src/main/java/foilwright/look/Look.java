@@ -2,7 +2,6 @@ package foilwright.look;
 
 import foilwright.fall.Strands;
 import foilwright.fall.Watch;
-import foilwright.pattern.MixSlot;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -57,12 +56,6 @@ public final class Look {
   }
 
   private static Painting.Hairs hairs(Strands strands, Dye dye, HairColours colours) {
-    float[] palette = new float[3 * Dye.CLASSES];
-    put(palette, Dye.NATURAL, colours.natural());
-    put(palette, Dye.OLD, colours.old());
-    for (MixSlot slot : MixSlot.values()) {
-      put(palette, Dye.classOf(slot), colours.of(slot));
-    }
     float[] bright = new float[strands.count()];
     for (int i = 0; i < bright.length; i++) {
       bright[i] =
@@ -74,7 +67,7 @@ public final class Look {
                       + 0.11 * uneven(strands.roots().clump(i))
                       + 0.07 * uneven(strands.roots().lock(i)));
     }
-    return new Painting.Hairs(dye, palette, bright);
+    return new Painting.Hairs(dye, HairShades.of(strands.roots(), dye, colours), bright);
   }
 
   /** About normal with mean 0 and standard deviation 1. */
@@ -82,12 +75,6 @@ public final class Look {
     long w = key * 0x9e3779b97f4a7c15L;
     double sum = (w & 0xffff) + (w >>> 16 & 0xffff) + (w >>> 32 & 0xffff) + (w >>> 48);
     return (sum / 65536 - 2) * 1.7320508;
-  }
-
-  private static void put(float[] palette, int at, Colour c) {
-    palette[3 * at] = (float) c.red();
-    palette[3 * at + 1] = (float) c.green();
-    palette[3 * at + 2] = (float) c.blue();
   }
 
   public Strands strands() {

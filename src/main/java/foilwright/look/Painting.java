@@ -28,9 +28,6 @@ final class Painting {
   private static final int LIGHT = 4095;
   private static final int SLICES = 2;
 
-  /** Cells on which figures are taken. */
-  static final double FIGURE_CELL_MM = 1.5;
-
   private static final int[] LAYER_AT = layers();
 
   /** The eight bits of light from 0 to 1, in steps of a fifth of one of them or less. */
@@ -63,12 +60,12 @@ final class Painting {
   /** What all views of one look share: the colours of each hair and how bright it is. */
   static final class Hairs {
     private final Dye dye;
-    private final float[] palette;
+    private final HairShades shades;
     private final float[] bright;
 
-    Hairs(Dye dye, float[] palette, float[] bright) {
+    Hairs(Dye dye, HairShades shades, float[] bright) {
       this.dye = dye;
-      this.palette = palette;
+      this.shades = shades;
       this.bright = bright;
     }
   }
@@ -500,20 +497,22 @@ final class Painting {
       float bounce = deep * form * glow * 0.55f * bright;
       float gloss = share * form * shine * 0.032f * bright;
 
-      float[] palette = hairs.palette;
-      float r = palette[0];
-      float g = palette[1];
-      float bl = palette[2];
+      float[] palette = hairs.shades.palette();
+      int c = hairs.shades.natural(h);
+      float r = palette[c];
+      float g = palette[c + 1];
+      float bl = palette[c + 2];
       float mm = k * stepMm;
       if (old) {
         float t = (float) Dye.share(mm, hairs.dye.oldStartMm(h));
-        r += t * (palette[3] - r);
-        g += t * (palette[4] - g);
-        bl += t * (palette[5] - bl);
+        c = hairs.shades.old(h);
+        r += t * (palette[c] - r);
+        g += t * (palette[c + 1] - g);
+        bl += t * (palette[c + 2] - bl);
       }
       if (picked) {
         float t = (float) Dye.share(mm, hairs.dye.startMm(h));
-        int c = 3 * hairs.dye.mix(h);
+        c = hairs.shades.fresh(h);
         r += t * (palette[c] - r);
         g += t * (palette[c + 1] - g);
         bl += t * (palette[c + 2] - bl);
@@ -575,17 +574,24 @@ final class Painting {
         boolean old) {
       float dx = x1 - x0;
       float dy = y1 - y0;
-      float weight =
-          (float) Math.sqrt(dx * dx + dy * dy) * seenTwice * 0.5f * (float) widthMm / scale;
       float newShare = picked ? (float) Dye.share(mm, hairs.dye.startMm(h)) : 0;
       float oldShare = old ? (float) Dye.share(mm, hairs.dye.oldStartMm(h)) * (1 - newShare) : 0;
+      float rest = 1 - newShare - oldShare;
+      HairShades shades = hairs.shades;
+      float[] palette = shades.palette();
+      int n = shades.natural(h);
+      int o = shades.old(h);
+      int f = shades.fresh(h);
       map.add(
           (x0 + x1) * 0.5f / scale,
           (y0 + y1) * 0.5f / scale,
-          weight,
-          picked ? hairs.dye.mix(h) : 0,
-          newShare,
-          oldShare);
+          dx / scale,
+          dy / scale,
+          seenTwice * 0.5f * (float) widthMm,
+          (shades.lightens(h) ? newShare : 0) + oldShare,
+          rest * palette[n] + oldShare * palette[o] + newShare * palette[f],
+          rest * palette[n + 1] + oldShare * palette[o + 1] + newShare * palette[f + 1],
+          rest * palette[n + 2] + oldShare * palette[o + 2] + newShare * palette[f + 2]);
     }
   }
 

@@ -4,19 +4,26 @@ import foilwright.units.Length;
 import foilwright.units.Share;
 
 /**
- * What one picture, or a part of one, shows.
+ * What one picture, or a part of one, shows. Figures of ribbons, bands and shelf are 0 from above,
+ * where hair runs all ways.
  *
  * @param visible lightened share of the hair that is seen
- * @param ribbons how many ribbons lie side by side across the fall, the mean over level lines 3 mm
- *     apart; 0 when nothing lightened is seen
- * @param ribbonWidth how far light goes on across the fall: twice the distance at which places
- *     agree half as well as those 4.5 mm apart (autocovariance of the lightened share)
- * @param bandHeight the same down the fall
- * @param shelf depth of darker hair down the fall from where hair begins to be seen to the first
- *     that has half the picture's mean of light, the mean over upright lines
- * @param contrast how much places differ from their surroundings of 40 mm: the root mean square of
- *     the CIEDE2000 difference, colours being taken without lamp and shade over 4.5 mm, which is
- *     what an eye tells apart at arm's length
+ * @param ribbons how many ribbons lie side by side across the fall, the mean over level lines; 0
+ *     when the light blends, so that places differ no more than single hairs do by chance
+ * @param ribbonWidth the median of their widths, square to the hair
+ * @param bands how many bands lie one above another, the mean over upright lines; 0 when there are
+ *     none
+ * @param bandHeight the median of their heights
+ * @param spread how many times as far light goes on across the fall as down it: distances at which
+ *     places still agree half (autocovariance of what the share over 5 mm differs by from that of
+ *     the 41 mm round about, what single hairs do by chance taken off); over 1 reads as bands,
+ *     under 1 as ribbons; 0 when the light blends
+ * @param shelf depth of darker hair down the fall from where hair begins to be seen to the first 6
+ *     mm that have half the picture's mean of light, the mean over strips 9 mm wide
+ * @param contrast how much places differ from their surroundings of 41 mm: the root mean square of
+ *     the CIEDE2000 difference, colours being taken without lamp and shade over 5 mm, which is what
+ *     an eye tells apart at arm's length; what single hairs do by chance is taken off, so that it
+ *     does not depend on how many are followed
  * @param left lightened share of the hair that is seen on the client's left half; of the whole in a
  *     picture from a side
  * @param right the same of the right half
@@ -25,15 +32,15 @@ public record SideFigures(
     Share visible,
     double ribbons,
     Length ribbonWidth,
+    double bands,
     Length bandHeight,
+    double spread,
     Length shelf,
     double contrast,
     Share left,
     Share right) {
-
-  /** How many times as wide across the fall a patch of light is as it is high down the fall. */
-  public double spread() {
-    double height = bandHeight.toMillimetres();
-    return height > 0 ? ribbonWidth.toMillimetres() / height : 0;
-  }
+  /** Where nothing lightened is seen. */
+  public static final SideFigures NONE =
+      new SideFigures(
+          Share.ZERO, 0, Length.ZERO, 0, Length.ZERO, 0, Length.ZERO, 0, Share.ZERO, Share.ZERO);
 }

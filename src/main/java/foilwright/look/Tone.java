@@ -1,6 +1,9 @@
 package foilwright.look;
 
-/** Whether a colour leans to gold or to ash. */
+/**
+ * Whether a colour leans to gold or to ash; how far it leans (red up by a tenth and blue down by a
+ * fifth when warm, a little over half of that the other way when cool) is this program's choice.
+ */
 public enum Tone {
   COOL("cool", -0.6),
   NEUTRAL("neutral", 0),
