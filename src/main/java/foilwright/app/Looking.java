@@ -1,6 +1,7 @@
 package foilwright.app;
 
 import foilwright.anatomy.PartSide;
+import foilwright.anatomy.Zone;
 import foilwright.fall.Body;
 import foilwright.fall.Fall;
 import foilwright.fall.FallSettings;
@@ -8,6 +9,7 @@ import foilwright.fall.HairStyle;
 import foilwright.fall.Strands;
 import foilwright.fall.Watch;
 import foilwright.hair.HairOnHead;
+import foilwright.hair.HairProfile;
 import foilwright.hair.Level;
 import foilwright.hair.Texture;
 import foilwright.head.Head;
@@ -24,18 +26,20 @@ import foilwright.pattern.MixSlot;
 import foilwright.placement.PlacedFoil;
 import foilwright.service.ProductEntry;
 import foilwright.service.ThreePoint;
+import foilwright.service.visit.Growth;
 import foilwright.units.Length;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 /** Shows what will be seen of a plan: the hair as it falls, before, after, and later. */
 public final class Looking {
-  /** Growth of a month: published means are 0.84, 1.10 and 1.23 cm in 30 days by group. */
-  public static final Length GROWTH_OF_MONTH = Length.ofMillimetres(11);
+  /** Growth of a month, the mean for anybody of whom nothing is known. */
+  static final Length GROWTH_OF_MONTH = Growth.USUAL.mean();
 
   /** The level that is drawn when the guest's is not known. */
   static final Level USUAL_LEVEL = new Level(5);
@@ -110,8 +114,8 @@ public final class Looking {
         Advice.from(
             after.figures(),
             Optional.of(up.figures()),
-            later.map(LookedPlan.Seen::figures),
-            grown,
+            Optional.of(flipped.figures()),
+            later.map(then -> new Advice.Later(then.figures(), request.months(), growth(request))),
             minutes);
     return new LookedPlan(
         plan,
@@ -140,10 +144,30 @@ public final class Looking {
     return Dye.after(strands.roots(), plan.placement(), plan.head(), plan.pattern(), grown);
   }
 
-  /** Which colours a guest's hair has and gets. */
+  /**
+   * Which colours a guest's hair has and gets, zone by zone: from the level that grows there to
+   * what the lift towards the wish reaches with each slot's product, and a usual lift without a
+   * wish.
+   */
   static HairColours colours(Plan plan, Tone tone) {
-    Level level = plan.guest().hair().nature().level().orElse(USUAL_LEVEL);
-    return HairColours.usual(level, lightening(plan), tone);
+    HairProfile profile = plan.guest().hair();
+    Function<Zone, Level> natural = zone -> profile.natureIn(zone).level().orElse(USUAL_LEVEL);
+    Set<MixSlot> lightening = lightening(plan);
+    return HairColours.of(
+        natural,
+        (slot, zone) ->
+            lightening.contains(slot)
+                ? Optional.ofNullable(plan.house().products().get(slot.name()))
+                    .flatMap(product -> plan.lift().expected(natural.apply(zone), product))
+                    .orElse(HairColours.lifted(natural.apply(zone), HairColours.USUAL_LIFT))
+                : HairColours.deepened(natural.apply(zone)),
+        lightening,
+        tone);
+  }
+
+  /** What grows until the later pictures, such as {@code 32 mm (24 to 39)}. */
+  static String growth(LookRequest request) {
+    return Growth.USUAL.over(request.months()).words();
   }
 
   /** Where the part goes when it is combed to the other side. */

@@ -2,11 +2,11 @@ package foilwright.look;
 
 import foilwright.placement.PlacedFoil;
 import foilwright.placement.Thinning;
-import foilwright.units.Length;
 import foilwright.units.Share;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -14,6 +14,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 
 /**
  * What the figures of a look say to the person who holds the comb.
@@ -29,6 +30,11 @@ public record Advice(String text, List<Integer> foils) {
   private static final double LOPSIDED = 1.3;
 
   private static final double WORTH_SAYING_MM = 5;
+
+  /** A share of the hair seen that a person would notice. */
+  private static final double MOVED = 0.008;
+
+  static final int MOST = 6;
 
   public Advice {
     Objects.requireNonNull(text);
@@ -79,90 +85,84 @@ public record Advice(String text, List<Integer> foils) {
   }
 
   /**
-   * Advice from looks at one plan.
+   * The same hair grown out.
+   *
+   * @param months since the visit
+   * @param growth what grows until then, as a range in words
+   */
+  public record Later(LookFigures figures, double months, String growth) {}
+
+  /**
+   * Advice from looks at one plan, at most {@value #MOST}, what can be acted on first.
    *
    * @param down as the hair is worn
    * @param up the same tied up, if it was looked at
+   * @param flipped the same with the part on the other side, if it was looked at
    * @param later the same after some growth, if it was looked at
-   * @param grown what grows until then
    * @param minutes of placing a foil
    */
   public static List<Advice> from(
       LookFigures down,
       Optional<LookFigures> up,
-      Optional<LookFigures> later,
-      Length grown,
+      Optional<LookFigures> flipped,
+      Optional<Later> later,
       ToDoubleFunction<PlacedFoil> minutes) {
     List<Advice> advice = new ArrayList<>();
-    shares(down, advice);
-    buried(down, up, advice);
-    later.ifPresent(l -> growth(down, l, grown, advice));
-    balance(down, advice);
-    worth(down, minutes, advice);
-    return advice;
+    buried(down, up, minutes).ifPresent(advice::add);
+    frontAndBack(down).ifPresent(advice::add);
+    reads(down).ifPresent(advice::add);
+    later.flatMap(l -> growth(down, l)).ifPresent(advice::add);
+    flipped.flatMap(f -> flipped(down, f)).ifPresent(advice::add);
+    balance(down).ifPresent(advice::add);
+    worth(down, minutes).ifPresent(advice::add);
+    return advice.subList(0, Math.min(MOST, advice.size()));
   }
 
-  private static void shares(LookFigures down, List<Advice> advice) {
-    SideFigures front = down.sides().get(LookSide.FRONT);
-    SideFigures back = down.sides().get(LookSide.BACK);
-    if (front != null && back != null) {
-      advice.add(
-          new Advice(
-              format(
-                  "%s of the hair is lightened; %s of what is seen from the front is, %s beside the"
-                      + " face and %s at the back.",
-                  percent(down.picked().toFraction()),
-                  percent(front.visible().toFraction()),
-                  percent(down.faceFrame().visible().toFraction()),
-                  percent(back.visible().toFraction())),
-              List.of()));
-    }
-  }
-
-  private static void buried(LookFigures down, Optional<LookFigures> up, List<Advice> advice) {
+  private static Optional<Advice> buried(
+      LookFigures down, Optional<LookFigures> up, ToDoubleFunction<PlacedFoil> minutes) {
     double usual = down.hairSeen().toFraction();
-    List<FoilSeen> group = new ArrayList<>();
-    for (FoilSeen seen : down.foils()) {
-      boolean hidden = seen.seen().toFraction() < BURIED * usual;
-      boolean joins =
-          !group.isEmpty() && group.get(0).foil().section().equals(seen.foil().section()) && hidden;
-      if (!joins && !group.isEmpty()) {
-        advice.add(buried(group, usual, up));
-        group.clear();
-      }
-      if (hidden) {
-        group.add(seen);
-      }
+    List<FoilSeen> hidden =
+        down.foils().stream().filter(f -> f.seen().toFraction() < BURIED * usual).toList();
+    if (hidden.isEmpty()) {
+      return Optional.empty();
     }
-    if (!group.isEmpty()) {
-      advice.add(buried(group, usual, up));
-    }
-  }
-
-  private static Advice buried(List<FoilSeen> group, double usual, Optional<LookFigures> up) {
-    List<Integer> numbers = group.stream().map(s -> s.foil().number()).toList();
+    Map<String, List<Integer>> sections = new LinkedHashMap<>();
+    hidden.forEach(
+        f ->
+            sections
+                .computeIfAbsent(f.foil().section(), s -> new ArrayList<>())
+                .add(f.foil().number()));
+    String which =
+        sections.entrySet().stream()
+            .map(e -> numbers(e.getValue()) + " (" + e.getKey() + ")")
+            .collect(Collectors.joining(", "));
+    List<Integer> numbers = hidden.stream().map(f -> f.foil().number()).toList();
     String worn =
         up.map(
                 u ->
-                    format(
-                        ", %s tied up",
-                        percent(
-                            mean(
-                                u.foils().stream()
-                                    .filter(s -> numbers.contains(s.foil().number()))
-                                    .toList()))))
-            .orElse("");
-    return new Advice(
-        format(
-            "%s (%s) %s buried: %s of the colour is seen as the hair falls%s; of all hair %s is"
-                + " seen.",
-            numbers(numbers),
-            group.get(0).foil().section(),
-            numbers.size() == 1 ? "lies" : "lie",
-            percent(mean(group)),
-            worn,
-            percent(usual)),
-        numbers);
+                    mean(
+                        u.foils().stream()
+                            .filter(f -> numbers.contains(f.foil().number()))
+                            .toList()))
+            .filter(shown -> shown > 1.5 * mean(hidden))
+            .map(
+                shown ->
+                    format("Tied up %s does: keep it for that, or leave it out", percent(shown)))
+            .orElse("Tied up no more does; leave it out");
+    double time = hidden.stream().mapToDouble(f -> minutes.applyAsDouble(f.foil())).sum();
+    return Optional.of(
+        new Advice(
+            format(
+                "%s%s hardly %s: %s of the colour comes to light, where %s of all hair does. %s and"
+                    + " save about %.0f min.",
+                which.substring(0, 1).toUpperCase(Locale.ROOT),
+                which.substring(1),
+                numbers.size() == 1 ? "shows" : "show",
+                percent(mean(hidden)),
+                percent(usual),
+                worn,
+                Math.max(1, time)),
+            numbers));
   }
 
   private static double mean(List<FoilSeen> group) {
@@ -175,31 +175,97 @@ public record Advice(String text, List<Integer> foils) {
     return all > 0 ? seen / all : 0;
   }
 
-  private static void growth(
-      LookFigures down, LookFigures later, Length grown, List<Advice> advice) {
-    for (LookSide side : List.of(LookSide.FRONT, LookSide.BACK)) {
-      SideFigures now = down.sides().get(side);
-      SideFigures then = later.sides().get(side);
-      if (now == null || then == null || then.ribbons() == 0) {
-        continue;
-      }
-      double deeper = then.shelf().toMillimetres() - now.shelf().toMillimetres();
-      String shelf =
-          deeper > WORTH_SAYING_MM
-              ? format(
-                  "leaves a darker shelf of %.0f mm where it was %.0f mm",
-                  then.shelf().toMillimetres(), now.shelf().toMillimetres())
-              : format("leaves no shelf (%.0f mm more)", Math.max(0, deeper));
-      advice.add(
-          new Advice(
-              format(
-                  "From the %s, %.0f mm of growth %s; ribbons stand off by %.1f instead of %.1f.",
-                  side.words(), grown.toMillimetres(), shelf, then.contrast(), now.contrast()),
-              List.of()));
+  private static Optional<Advice> frontAndBack(LookFigures down) {
+    SideFigures front = down.sides().get(LookSide.FRONT);
+    SideFigures back = down.sides().get(LookSide.BACK);
+    double picked = down.picked().toFraction();
+    if (front == null || back == null || !(picked > 0)) {
+      return Optional.empty();
     }
+    double f = front.visible().toFraction();
+    double b = back.visible().toFraction();
+    String so =
+        b > LOPSIDED * f
+            ? "Foils at the hairline or along the part bring it forward."
+            : f > LOPSIDED * b
+                ? "Foils over the crown carry it round."
+                : "Front and back belong together.";
+    return Optional.of(
+        new Advice(
+            format(
+                "The front shows %s light, the back %s, with %s of all hair lightened. %s",
+                percent(f), percent(b), percent(picked), so),
+            List.of()));
   }
 
-  private static void balance(LookFigures down, List<Advice> advice) {
+  private static Optional<Advice> reads(LookFigures down) {
+    List<String> sides = new ArrayList<>();
+    for (LookSide side : List.of(LookSide.FRONT, LookSide.BACK)) {
+      SideFigures f = down.sides().get(side);
+      if (f != null && f.visible().toFraction() > 0) {
+        sides.add((side == LookSide.FRONT ? "from the front" : "at the back") + " " + f.reading());
+      }
+    }
+    return sides.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Advice("It reads " + String.join("; ", sides) + ".", List.of()));
+  }
+
+  private static Optional<Advice> growth(LookFigures down, Later later) {
+    SideFigures now = down.sides().get(LookSide.BACK);
+    SideFigures then = later.figures().sides().get(LookSide.BACK);
+    SideFigures frontNow = down.sides().get(LookSide.FRONT);
+    SideFigures frontThen = later.figures().sides().get(LookSide.FRONT);
+    if (now == null || then == null || frontNow == null || frontThen == null) {
+      return Optional.empty();
+    }
+    if (now.visible().toFraction() == 0 && frontNow.visible().toFraction() == 0) {
+      return Optional.empty();
+    }
+    double back = then.shelf().toMillimetres();
+    double front = frontThen.shelf().toMillimetres();
+    boolean line =
+        back - now.shelf().toMillimetres() > WORTH_SAYING_MM
+            || front - frontNow.shelf().toMillimetres() > WORTH_SAYING_MM;
+    String months =
+        format(later.months() == Math.rint(later.months()) ? "%.0f" : "%.1f", later.months());
+    return Optional.of(
+        new Advice(
+            format(
+                "%s %s, %s new at the root: dark above the light %.0f mm deep in front and %.0f mm"
+                    + " at the back, today %.0f and %.0f mm. %s",
+                months,
+                later.months() == 1 ? "month on" : "months on",
+                later.growth(),
+                front,
+                back,
+                frontNow.shelf().toMillimetres(),
+                now.shelf().toMillimetres(),
+                line
+                    ? "Regrowth will be noticed; blur the root or book before then."
+                    : "It grows out without a line."),
+            List.of()));
+  }
+
+  private static Optional<Advice> flipped(LookFigures down, LookFigures flipped) {
+    double now = down.sides().get(LookSide.FRONT).visible().toFraction();
+    double then = flipped.sides().get(LookSide.FRONT).visible().toFraction();
+    if (Math.abs(then - now) < MOVED || Math.max(then, now) < LOPSIDED * Math.min(then, now)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Advice(
+            format(
+                "Parted on the other side the front shows %s instead of %s: %s.",
+                percent(then),
+                percent(now),
+                then > now
+                    ? "show the guest both"
+                    : "the look hangs on this part, so ask how it is worn"),
+            List.of()));
+  }
+
+  private static Optional<Advice> balance(LookFigures down) {
     for (LookSide side : List.of(LookSide.FRONT, LookSide.BACK)) {
       SideFigures f = down.sides().get(side);
       if (f == null) {
@@ -208,43 +274,46 @@ public record Advice(String text, List<Integer> foils) {
       double left = f.left().toFraction();
       double right = f.right().toFraction();
       double least = Math.min(left, right);
-      if (Math.max(left, right) > LOPSIDED * least && Math.max(left, right) > 0.01) {
-        advice.add(
+      double most = Math.max(left, right);
+      if (most > LOPSIDED * least && most - least > MOVED) {
+        return Optional.of(
             new Advice(
                 format(
-                    "From the %s the client's %s half shows %s, the %s %s.",
+                    "From the %s the client's %s half shows %s and the %s %s: move a foil across,"
+                        + " or mean it.",
                     side.words(),
                     left > right ? "left" : "right",
-                    percent(Math.max(left, right)),
+                    percent(most),
                     left > right ? "right" : "left",
                     percent(least)),
                 List.of()));
       }
     }
+    return Optional.empty();
   }
 
-  private static void worth(
-      LookFigures down, ToDoubleFunction<PlacedFoil> minutes, List<Advice> advice) {
+  private static Optional<Advice> worth(LookFigures down, ToDoubleFunction<PlacedFoil> minutes) {
     List<Worth> ranked = ranked(down, minutes);
-    if (ranked.size() >= 2) {
-      Worth best = ranked.get(0);
-      Worth last = ranked.get(ranked.size() - 1);
-      advice.add(
-          new Advice(
-              format(
-                  "Foil %d shows most for its time, %.1f cm2 of colour for a minute of placing;"
-                      + " foil %d least, %.1f cm2.",
-                  best.seen().foil().number(),
-                  best.shownCm2PerMinute(),
-                  last.seen().foil().number(),
-                  last.shownCm2PerMinute()),
-              List.of(best.seen().foil().number(), last.seen().foil().number())));
+    if (ranked.size() < 2) {
+      return Optional.empty();
     }
+    Worth best = ranked.get(0);
+    Worth last = ranked.get(ranked.size() - 1);
+    return Optional.of(
+        new Advice(
+            format(
+                "Short of time, begin with foil %d, which brings %.1f cm2 of colour to light for a"
+                    + " minute of placing; foil %d brings least, %.1f cm2.",
+                best.seen().foil().number(),
+                best.shownCm2PerMinute(),
+                last.seen().foil().number(),
+                last.shownCm2PerMinute()),
+            List.of(best.seen().foil().number(), last.seen().foil().number())));
   }
 
-  /** Such as {@code Foil 3} or {@code Foils 1-4, 7}. */
+  /** Such as {@code foil 3} or {@code foils 1-4, 7}. */
   private static String numbers(List<Integer> numbers) {
-    StringBuilder text = new StringBuilder(numbers.size() == 1 ? "Foil " : "Foils ");
+    StringBuilder text = new StringBuilder(numbers.size() == 1 ? "foil " : "foils ");
     for (int i = 0; i < numbers.size(); i++) {
       int from = numbers.get(i);
       int to = from;

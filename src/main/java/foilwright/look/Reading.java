@@ -205,7 +205,7 @@ final class Reading {
       Box.of(cell -> part[cell] ? map.green[cell] : 0, width, height),
       Box.of(cell -> part[cell] ? map.blue[cell] : 0, width, height)
     };
-    double[] perShare = perShare();
+    Colour[] mixed = mixed();
     double eyeMm = (2 * EYE_CELLS + 1) * FigureMap.CELL_MM;
     double squares = 0;
     int cells = 0;
@@ -218,8 +218,9 @@ final class Reading {
           double d = here.toLab().difference(round.toLab());
           double share = over(light, row, column, EYE_CELLS) / area;
           double noise = Runs.chance(share, area, over(grain, row, column, EYE_CELLS) * eyeMm);
-          double rise = perShare[(int) Math.round(share * (perShare.length - 1))];
-          squares += d * d - rise * rise * noise;
+          double about =
+              over(light, row, column, ROUND_CELLS) / over(seen, row, column, ROUND_CELLS);
+          squares += d * d - byChance(mixed, about, Math.sqrt(noise));
           cells++;
         }
       }
@@ -227,10 +228,22 @@ final class Reading {
     return cells > 0 ? Math.sqrt(Math.max(0, squares / cells)) : 0;
   }
 
-  /**
-   * Colour difference for a small step in the lightened share, per unit of it, at shares 0 to 1.
-   */
-  private double[] perShare() {
+  /** Mean square of the colour difference of a share that is off by so much, either way. */
+  private static double byChance(Colour[] mixed, double share, double off) {
+    Colour.Lab middle = at(mixed, share).toLab();
+    double more = middle.difference(at(mixed, share + off).toLab());
+    double less = middle.difference(at(mixed, share - off).toLab());
+    return (more * more + less * less) / 2;
+  }
+
+  private static Colour at(Colour[] mixed, double share) {
+    double place = Math.min(1, Math.max(0, share)) * SHARES;
+    int lower = Math.min((int) place, SHARES - 1);
+    return mixed[lower].towards(mixed[lower + 1], place - lower);
+  }
+
+  /** The colour at lightened shares from 0 to 1, from all places by least squares. */
+  private Colour[] mixed() {
     double[] dark = new double[4];
     double[] bright = new double[4];
     for (int cell = 0; cell < part.length; cell++) {
@@ -251,23 +264,17 @@ final class Reading {
       }
     }
     double det = n * s2 - s1 * s1;
-    double[] slopes = new double[SHARES + 1];
-    for (int i = 0; i <= SHARES && det > 0; i++) {
-      double low = Math.max(0, (i - 0.5) / SHARES);
-      double high = Math.min(1, (i + 0.5) / SHARES);
-      double[][] at = new double[2][3];
+    Colour[] mixed = new Colour[SHARES + 1];
+    for (int i = 0; i <= SHARES; i++) {
+      double[] at = new double[3];
       for (int c = 0; c < 3; c++) {
         double sum = dark[c] + bright[c];
-        double rise = (n * bright[c] - s1 * sum) / det;
-        double base = (sum - rise * s1) / n;
-        at[0][c] = Math.max(0, base + rise * low);
-        at[1][c] = Math.max(0, base + rise * high);
+        double rise = det > 0 ? (n * bright[c] - s1 * sum) / det : 0;
+        at[c] = Math.max(0, (sum - rise * s1) / n + rise * i / SHARES);
       }
-      Colour.Lab one = new Colour(at[0][0], at[0][1], at[0][2]).toLab();
-      Colour.Lab other = new Colour(at[1][0], at[1][1], at[1][2]).toLab();
-      slopes[i] = one.difference(other) / (high - low);
+      mixed[i] = new Colour(at[0], at[1], at[2]);
     }
-    return slopes;
+    return mixed;
   }
 
   private void add(double[] sums, int cell, double share) {

@@ -2,6 +2,7 @@ package foilwright.look;
 
 import foilwright.units.Length;
 import foilwright.units.Share;
+import java.util.Locale;
 
 /**
  * What one picture, or a part of one, shows. Figures of ribbons, bands and shelf are 0 from above,
@@ -43,4 +44,33 @@ public record SideFigures(
   public static final SideFigures NONE =
       new SideFigures(
           Share.ZERO, 0, Length.ZERO, 0, Length.ZERO, 0, Length.ZERO, 0, Share.ZERO, Share.ZERO);
+
+  /** Fewer runs than this in a line are chance meetings, not a look. */
+  private static final double FEW = 1.5;
+
+  /** Bands reach this much farther across than down; the same the other way for ribbons. */
+  private static final double BANDED = 1.5;
+
+  /**
+   * How the light reads in words of the trade, such as {@code as 9 ribbons 8 mm wide, contrast
+   * 4.2}.
+   */
+  public String reading() {
+    String stands = String.format(Locale.ROOT, ", contrast %.1f", contrast);
+    if (bands >= FEW && spread > BANDED) {
+      return String.format(
+              Locale.ROOT, "as %.0f bands %.0f mm high", bands, bandHeight.toMillimetres())
+          + stands;
+    }
+    return isRibboned()
+        ? String.format(
+                Locale.ROOT, "as %.0f ribbons %.0f mm wide", ribbons, ribbonWidth.toMillimetres())
+            + stands
+        : "as a veil, no single ribbons" + stands;
+  }
+
+  /** Whether ribbons can be told apart. */
+  public boolean isRibboned() {
+    return ribbons >= FEW;
+  }
 }

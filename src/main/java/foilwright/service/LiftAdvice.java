@@ -34,8 +34,10 @@ import java.util.stream.Collectors;
  * @param zones those with foils that lighten, in the order to work them: dark, coarse, of low
  *     porosity first; fine, porous, lightened before last
  * @param problems warnings and notes, in that order
+ * @param mostLevels that one visit may lift, by the house's tables
  */
-public record LiftAdvice(Optional<Level> wish, List<ZoneLift> zones, List<Problem> problems) {
+public record LiftAdvice(
+    Optional<Level> wish, List<ZoneLift> zones, List<Problem> problems, int mostLevels) {
   /** Product that starts nearer than this touches the scalp. */
   public static final Length AT_SCALP = Length.ofMillimetres(10);
 
@@ -145,7 +147,7 @@ public record LiftAdvice(Optional<Level> wish, List<ZoneLift> zones, List<Proble
     wish.ifPresent(level -> problems.addAll(wanted(zones, level, tables)));
     order(zones).ifPresent(problems::add);
     problems.addAll(strength(zones, foils, products));
-    return new LiftAdvice(wish, zones, problems);
+    return new LiftAdvice(wish, zones, problems, tables.mostLevelsInOneVisit());
   }
 
   private static ZoneLift zone(
@@ -170,6 +172,21 @@ public record LiftAdvice(Optional<Level> wish, List<ZoneLift> zones, List<Proble
             && hair.oldLightener().get(zone).share().toFraction() > 0;
     return new ZoneLift(
         zone, foils.size(), nature, before, levels, windows, wish.map(tables::warmthAt));
+  }
+
+  /**
+   * The level that a product brings hair to: the wish, as far as one visit and the product's
+   * entries by lift reach; empty without a wish. Hair that is at the wish stays as it is.
+   */
+  public Optional<Level> expected(Level natural, ProductEntry product) {
+    int reach =
+        product.windowsByLift().stream().mapToInt(LiftWindow::levels).max().orElse(mostLevels);
+    return wish.map(
+        to ->
+            new Level(
+                natural.number()
+                    + Math.max(
+                        0, Math.min(to.number() - natural.number(), Math.min(reach, mostLevels)))));
   }
 
   /** The window for a foil: that of its zone's lift; empty for a foil that does not lighten. */
