@@ -82,6 +82,9 @@ public final class Drawings {
       case MARKING -> MarkingSheet.blank(drawn, plan.house().tolerances(), title, whom, paper);
       case TIMELINE -> timeline(paper);
       case MIX -> mix(paper);
+      case LOOK ->
+          LookPages.of(
+              Looking.at(plan, LookRequest.of(PlanRequest.of(plan.name())), step -> {}), paper);
       case WRAP -> WrapSheet.build(drawn, title, whom, paper);
       case CLIENT -> FilingSheet.client(drawn, title, whom, clientBlocks(), paper);
       case RECORD -> FilingSheet.record(drawn, title, whom, recordBlocks(), paper);

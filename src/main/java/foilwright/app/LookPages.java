@@ -5,7 +5,6 @@ import foilwright.look.Advice;
 import foilwright.look.LookFigures;
 import foilwright.look.LookPicture;
 import foilwright.look.LookSide;
-import foilwright.look.SideFigures;
 import foilwright.sheet.LookSheet;
 import foilwright.sheet.MapNotes;
 import foilwright.sheet.Paper;
@@ -17,7 +16,7 @@ import java.util.Locale;
 final class LookPages {
   private LookPages() {}
 
-  static List<Scene> of(LookedPlan looked) {
+  static List<Scene> of(LookedPlan looked, Paper paper) {
     List<LookSheet.Row> rows = new ArrayList<>();
     rows.add(row("after", "After", looked.after()));
     List<LookSheet.Shown> others = new ArrayList<>();
@@ -27,33 +26,47 @@ final class LookPages {
     others.add(shown(looked.flipped(), LookSide.FRONT, part));
     others.add(shown(looked.up(), LookSide.BACK, "tied up"));
     others.add(shown(looked.up(), LookSide.LEFT, "tied up"));
+    String when = months(looked.request().months());
     looked
         .later()
         .ifPresent(
             later -> {
-              String when = months(looked.request().months());
               others.add(shown(later, LookSide.FRONT, when.substring(3)));
               others.add(shown(later, LookSide.BACK, when.substring(3)));
             });
     rows.add(new LookSheet.Row("others", "Before, other part, tied up, later", others));
     List<LookSheet.Words> words = new ArrayList<>();
-    words.add(figures("What is seen", looked.after().figures()));
+    words.add(seen(looked.after().figures()));
     List<MapNotes.Total> wearing = new ArrayList<>();
     wearing.add(total("before", looked.before().figures()));
     wearing.add(total(part, looked.flipped().figures()));
     wearing.add(total("tied up", looked.up().figures()));
-    looked
-        .later()
-        .ifPresent(later -> wearing.add(total(months(looked.request().months()), later.figures())));
-    words.add(new LookSheet.Words("Light from front and back", wearing, List.of()));
+    looked.later().ifPresent(later -> wearing.add(total(when, later.figures())));
+    words.add(new LookSheet.Words("Light, front and back", wearing, List.of()));
     words.add(
         new LookSheet.Words(
-            "What to know", List.of(), looked.advice().stream().map(Advice::text).toList()));
-    return LookSheet.pages(
-        looked.plan().pattern().title(), subtitle(looked), rows, words, Paper.A4);
+            "What to know",
+            List.of(),
+            looked.advice().stream().map(Advice::text).map(LookPages::held).toList()));
+    return LookSheet.pages(looked.plan().pattern().title(), subtitle(looked), rows, words, paper);
   }
 
-  static List<Scene> of(LookedPlan one, LookedPlan other) {
+  static List<Scene> of(LookComparison comparison, Paper paper) {
+    LookedPlan one = comparison.one();
+    LookedPlan other = comparison.other();
+    List<MapNotes.Total> figures = new ArrayList<>();
+    for (LookComparison.Row row : comparison.rows()) {
+      figures.add(
+          new MapNotes.Total(
+              row.label(),
+              held(
+                  new LookComparison.Row("", "", row.one(), row.other(), row.decimals(), "")
+                          .oneWords()
+                      + "   "
+                      + row.otherWords()
+                      + "   "
+                      + row.differenceWords().replace(row.unit(), ""))));
+    }
     return LookSheet.pages(
         one.plan().pattern().title() + " beside " + other.plan().pattern().title(),
         subtitle(one),
@@ -61,9 +74,18 @@ final class LookPages {
             row("first", one.plan().pattern().title(), one.after()),
             row("second", other.plan().pattern().title(), other.after())),
         List.of(
-            figures(one.plan().pattern().title(), one.after().figures()),
-            figures(other.plan().pattern().title(), other.after().figures())),
-        Paper.A4);
+            new LookSheet.Words("First, second, difference", figures, List.of()),
+            new LookSheet.Words(
+                "What differs",
+                List.of(),
+                comparison.sentences().stream().map(LookPages::held).toList())),
+        paper);
+  }
+
+  /** A text in which no line ends between a number and its unit, and areas have their square. */
+  static String held(String text) {
+    return text.replaceAll("(\\d) (?=(%|mm|cm|min)(?![a-z]))", "$1\u00a0")
+        .replace("cm2", "cm\u00b2");
   }
 
   private static String subtitle(LookedPlan looked) {
@@ -99,36 +121,21 @@ final class LookPages {
     return new LookSheet.Shown(picture, what + ", " + side.words());
   }
 
-  private static LookSheet.Words figures(String heading, LookFigures figures) {
+  private static LookSheet.Words seen(LookFigures figures) {
     List<MapNotes.Total> totals = new ArrayList<>();
+    totals.add(new MapNotes.Total("of all hair", percent(figures.picked().toFraction())));
+    figures
+        .sides()
+        .forEach(
+            (side, f) ->
+                totals.add(
+                    new MapNotes.Total(
+                        "seen: " + side.words(), percent(f.visible().toFraction()))));
     totals.add(
-        new MapNotes.Total("lightened, of all hair", percent(figures.picked().toFraction())));
-    for (LookSide side : List.of(LookSide.FRONT, LookSide.BACK, LookSide.LEFT, LookSide.RIGHT)) {
-      SideFigures f = figures.sides().get(side);
-      if (f != null) {
-        totals.add(
-            new MapNotes.Total("seen from the " + side.words(), percent(f.visible().toFraction())));
-      }
-    }
-    totals.add(
-        new MapNotes.Total("beside the face", percent(figures.faceFrame().visible().toFraction())));
-    SideFigures back = figures.sides().get(LookSide.BACK);
-    if (back != null && back.ribbons() > 0) {
-      totals.add(
-          new MapNotes.Total(
-              "ribbons at the back",
-              String.format(
-                  Locale.ROOT,
-                  "%.0f of %.0f mm",
-                  back.ribbons(),
-                  back.ribbonWidth().toMillimetres())));
-      totals.add(
-          new MapNotes.Total(
-              "contrast there", String.format(Locale.ROOT, "%.1f", back.contrast())));
-    }
-    totals.add(
-        new MapNotes.Total("lightened hair never seen", percent(figures.buried().toFraction())));
-    return new LookSheet.Words(heading, totals, List.of());
+        new MapNotes.Total(
+            "seen: beside the face", percent(figures.faceFrame().visible().toFraction())));
+    totals.add(new MapNotes.Total("lightened, never seen", percent(figures.buried().toFraction())));
+    return new LookSheet.Words("How much is light", totals, List.of());
   }
 
   private static MapNotes.Total total(String label, LookFigures figures) {
@@ -146,6 +153,6 @@ final class LookPages {
   }
 
   private static String percent(double fraction) {
-    return String.format(Locale.ROOT, "%.1f %%", 100 * fraction);
+    return String.format(Locale.ROOT, "%.1f\u00a0%%", 100 * fraction);
   }
 }

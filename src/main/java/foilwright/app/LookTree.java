@@ -19,6 +19,7 @@ import java.util.Map;
  */
 final class LookTree {
   static final String FORMAT = "foilwright look 1";
+  static final String COMPARISON_FORMAT = "foilwright comparison 1";
 
   private LookTree() {}
 
@@ -41,6 +42,7 @@ final class LookTree {
         .ifPresent(
             later -> {
               tree.put("months", number(looked.request().months(), 2));
+              tree.put("growth", Looking.growth(looked.request()));
               tree.put("later", figures(later.figures()));
             });
     List<Object> foils = new ArrayList<>();
@@ -61,6 +63,19 @@ final class LookTree {
     return tree;
   }
 
+  /** The tree of two looks and their differences, the second less the first. */
+  static Map<String, Object> of(LookComparison comparison) {
+    Map<String, Object> tree = new LinkedHashMap<>();
+    tree.put("format", COMPARISON_FORMAT);
+    tree.put("first", of(comparison.one()));
+    tree.put("second", of(comparison.other()));
+    Map<String, Object> differences = new LinkedHashMap<>();
+    comparison.rows().forEach(row -> differences.put(row.key(), number(row.difference(), 3)));
+    tree.put("differences", differences);
+    tree.put("sentences", new ArrayList<Object>(comparison.sentences()));
+    return tree;
+  }
+
   private static Map<String, Object> figures(LookFigures figures) {
     Map<String, Object> group = new LinkedHashMap<>();
     share(group, "pickedShare", figures.picked());
@@ -76,7 +91,9 @@ final class LookTree {
     share(group, "visibleShare", f.visible());
     group.put("ribbons", number(f.ribbons(), 2));
     mm(group, "ribbonWidthMm", f.ribbonWidth());
+    group.put("bands", number(f.bands(), 2));
     mm(group, "bandHeightMm", f.bandHeight());
+    group.put("spread", number(f.spread(), 3));
     mm(group, "shelfMm", f.shelf());
     group.put("contrast", number(f.contrast(), 3));
     share(group, "leftShare", f.left());

@@ -74,6 +74,11 @@ public final class PlanFiles {
     return Documents.write(LookTree.of(looked));
   }
 
+  /** Two looks and their differences as JSON of the format {@code foilwright comparison 1}. */
+  public static byte[] json(LookComparison comparison) {
+    return Documents.write(LookTree.of(comparison));
+  }
+
   /**
    * A table with a row for each foil in working order, under a row of column names; commas between
    * cells and quotes as RFC 4180 says.

@@ -13,6 +13,7 @@ public enum SheetKind {
   MARKING("marking"),
   TIMELINE("timeline"),
   MIX("mix"),
+  LOOK("look"),
   WRAP("wrap"),
   CLIENT("client"),
   RECORD("record");

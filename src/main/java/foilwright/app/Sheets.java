@@ -155,14 +155,17 @@ public final class Sheets {
 
   /** What will be seen of a plan. */
   public static List<SheetFile> look(LookedPlan looked, boolean pictures) {
-    return files(looked.plan().name() + "-look", LookPages.of(looked), pictures);
+    return files(looked.plan().name() + "-look", LookPages.of(looked, Paper.A4), pictures);
   }
 
   /** What will be seen of two plans on one guest, side by side. */
-  public static List<SheetFile> compare(LookedPlan one, LookedPlan other, boolean pictures) {
+  public static List<SheetFile> compare(LookComparison comparison, boolean pictures) {
     return files(
-        one.plan().name() + "-beside-" + FileNames.of(other.plan().pattern().title()) + "-look",
-        LookPages.of(one, other),
+        comparison.one().plan().name()
+            + "-beside-"
+            + FileNames.of(comparison.other().plan().pattern().title())
+            + "-look",
+        LookPages.of(comparison, Paper.A4),
         pictures);
   }
 

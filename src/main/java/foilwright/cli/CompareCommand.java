@@ -1,8 +1,10 @@
 package foilwright.cli;
 
+import foilwright.app.LookComparison;
 import foilwright.app.LookOutcome;
 import foilwright.app.LookedPlan;
 import foilwright.app.Looking;
+import foilwright.app.PlanFiles;
 import foilwright.app.Sheets;
 import foilwright.app.Workspace;
 import java.io.IOException;
@@ -29,9 +31,7 @@ final class CompareCommand implements Command {
               .description("The " + which + " pattern: its name, or its file.")
               .build());
     }
-    LookOptions.all().stream()
-        .filter(option -> !option.longestName().equals("--json"))
-        .forEach(spec::addOption);
+    LookOptions.all().forEach(spec::addOption);
     return spec;
   }
 
@@ -52,12 +52,15 @@ final class CompareCommand implements Command {
         }
         both.add(outcome.looked().get());
       }
-      LookText.compare(both.get(0), both.get(1), terminal.out());
+      LookComparison comparison = LookComparison.of(both.get(0), both.get(1));
+      if (options.hasMatchedOption("--json")) {
+        terminal.out().writeBytes(PlanFiles.json(comparison));
+      } else {
+        LookText.print(comparison, terminal.out());
+      }
       progress.accept("drawing the sheet");
       Options.write(
-          Sheets.compare(both.get(0), both.get(1), options.hasMatchedOption("--png")),
-          folder,
-          terminal);
+          Sheets.compare(comparison, options.hasMatchedOption("--png")), folder, terminal);
       return Exit.DONE;
     }
   }

@@ -1,5 +1,6 @@
 package foilwright.cli;
 
+import foilwright.app.LookComparison;
 import foilwright.app.LookedPlan;
 import foilwright.look.Advice;
 import foilwright.look.LookFigures;
@@ -31,14 +32,14 @@ final class LookText {
             + percent(after.picked().toFraction())
             + " of all hair; "
             + percent(after.buried().toFraction())
-            + " of that is seen from no side. Of the length of all hair "
-            + percent(after.hairSeen().toFraction())
-            + " is seen.");
+            + " of that is seen from no side.");
     out.println();
+    out.println("Of the hair that is seen, so much is lightened");
     printSides(after, out);
     out.println();
-    out.println("Light seen from the front, beside the face and from the back");
+    out.println("The same worn otherwise");
     Columns others = new Columns();
+    others.add("", "from the front", "beside the face", "at the back");
     add(others, "after", after);
     add(others, "before", looked.before().figures());
     add(others, "part " + looked.flippedPart().words(), looked.flipped().figures());
@@ -73,41 +74,59 @@ final class LookText {
         "Computed from the cut, the part and the foils as planned: no promise of a result.");
   }
 
-  /** Two plans on one guest, line by line. */
-  static void compare(LookedPlan one, LookedPlan other, PrintStream out) {
-    for (LookedPlan looked : new LookedPlan[] {one, other}) {
-      out.println(
-          looked.plan().pattern().title()
-              + ": "
-              + looked.plan().totals().foils()
-              + " foils, lightened "
-              + percent(looked.after().figures().picked().toFraction())
-              + " of all hair, "
-              + percent(looked.after().figures().buried().toFraction())
-              + " of that seen from no side");
-      printSides(looked.after().figures(), out);
-      out.println();
-    }
+  /** Two plans on one guest, figure by figure. */
+  static void print(LookComparison comparison, PrintStream out) {
+    out.println(
+        comparison.one().plan().pattern().title()
+            + " beside "
+            + comparison.other().plan().pattern().title()
+            + ", "
+            + comparison.one().plan().guest().number().orElse("no guest named"));
+    out.println();
+    Columns rows = new Columns();
+    rows.add(
+        "",
+        comparison.one().plan().pattern().title(),
+        comparison.other().plan().pattern().title(),
+        "difference");
+    comparison
+        .rows()
+        .forEach(r -> rows.add(r.label(), r.oneWords(), r.otherWords(), r.differenceWords()));
+    rows.print("  ", out);
+    out.println();
+    comparison.sentences().forEach(out::println);
+    out.println();
   }
 
   private static void printSides(LookFigures figures, PrintStream out) {
     Columns sides = new Columns();
-    sides.add("seen from", "light", "left", "right", "ribbons", "wide", "shelf", "contrast");
-    figures.sides().forEach((side, f) -> add(sides, side.words(), f));
-    add(sides, "beside the face", figures.faceFrame());
+    sides.add("from", "lightened", "against all", "left half", "right half", "dark above", "reads");
+    double picked = figures.picked().toFraction();
+    figures.sides().forEach((side, f) -> add(sides, side.words(), f, picked));
+    add(sides, "beside the face", figures.faceFrame(), picked);
     sides.print("  ", out);
+    out.println(
+        "  against all: how many times the lightened share of all hair; dark above: depth of darker"
+            + " hair");
+    out.println(
+        "  before the light begins; contrast: colour difference to the hair round about (CIEDE2000,"
+            + " 1 is just seen).");
   }
 
-  private static void add(Columns table, String name, SideFigures f) {
+  private static void add(Columns table, String name, SideFigures f, double picked) {
+    boolean level = !name.equals(LookSide.TOP.words()) && f.visible().toFraction() > 0;
     table.add(
         name,
         percent(f.visible().toFraction()),
+        picked > 0 ? String.format(Locale.ROOT, "%.1f x", f.visible().toFraction() / picked) : "-",
         percent(f.left().toFraction()),
         percent(f.right().toFraction()),
-        String.format(Locale.ROOT, "%.1f", f.ribbons()),
-        String.format(Locale.ROOT, "%.0f mm", f.ribbonWidth().toMillimetres()),
-        String.format(Locale.ROOT, "%.0f mm", f.shelf().toMillimetres()),
-        String.format(Locale.ROOT, "%.1f", f.contrast()));
+        level ? String.format(Locale.ROOT, "%.0f mm", f.shelf().toMillimetres()) : "-",
+        level
+            ? f.reading()
+            : f.visible().toFraction() > 0
+                ? String.format(Locale.ROOT, "contrast %.1f", f.contrast())
+                : "dark");
   }
 
   private static void add(Columns table, String name, LookFigures figures) {

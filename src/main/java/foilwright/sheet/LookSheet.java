@@ -107,59 +107,130 @@ public final class LookSheet {
             SheetInk.QUIET));
   }
 
+  /** Pictures of a row that stand on one line. */
+  private record Line(Row row, int from, int to) {
+    List<Shown> pictures() {
+      return row.pictures().subList(from, to);
+    }
+
+    double widthPx() {
+      return pictures().stream().mapToInt(s -> s.picture().width()).sum();
+    }
+
+    double heightPx() {
+      return pictures().stream().mapToInt(s -> s.picture().height()).max().orElseThrow();
+    }
+
+    boolean begins() {
+      return from == 0;
+    }
+  }
+
+  /** How large each row is drawn (millimetres for a pixel) and where its lines break. */
+  private record Plan(double[] scales, List<Line> lines, double heightMm) {}
+
+  /**
+   * The first row as large as the place lets it be, the others at a share of its scale, whichever
+   * shares and breaks make most of the page.
+   */
   private static void addRows(Box area, List<Row> rows, List<Mark> marks) {
-    double[] heights = new double[rows.size()];
-    double sum = 0;
-    for (int r = 0; r < heights.length; r++) {
-      heights[r] = scaleToWidth(rows.get(r), area) * tallest(rows.get(r));
-      sum += heights[r];
+    Plan best = null;
+    double most = 0;
+    for (double share = 1; share > 0.34; share -= 0.05) {
+      Plan plan = largest(area, rows, rows.size() > 1 && isOneKind(rows) ? 1 : share);
+      double drawn = 0;
+      for (Line line : plan.lines()) {
+        double scale = plan.scales()[rows.indexOf(line.row())];
+        double weight = line.row() == rows.get(0) ? 2 : 1;
+        drawn += weight * scale * scale * line.widthPx() * line.heightPx();
+      }
+      if (drawn > most) {
+        most = drawn;
+        best = plan;
+      }
     }
-    double room = area.height() - rows.size() * (HEADING_MM + CAPTION_MM);
-    double shrink = Math.min(1, room / sum);
+    double spare = (area.height() - best.heightMm()) / best.lines().size();
     double y = area.y();
-    for (int r = 0; r < heights.length; r++) {
-      Row row = rows.get(r);
-      double scale = scaleToWidth(row, area) * shrink;
-      addRow(row, new Box(area.x(), y, area.width(), heights[r] * shrink), scale, marks);
-      y += heights[r] * shrink + HEADING_MM + CAPTION_MM;
+    for (Line line : best.lines()) {
+      double scale = best.scales()[rows.indexOf(line.row())];
+      double height = scale * line.heightPx();
+      if (line.begins()) {
+        marks.add(heading(line.row(), area.x(), y));
+        y += HEADING_MM;
+      }
+      addLine(line, new Box(area.x(), y, area.width(), height), scale, marks);
+      y += height + CAPTION_MM + spare;
     }
   }
 
-  /** Millimetres of the sheet for a pixel when a row is as wide as its place. */
-  private static double scaleToWidth(Row row, Box area) {
-    int width = row.pictures().stream().mapToInt(s -> s.picture().width()).sum();
-    return (area.width() - (row.pictures().size() - 1) * GAP_MM) / width;
+  /** Whether the rows show the same sides, to be held against each other. */
+  private static boolean isOneKind(List<Row> rows) {
+    return rows.stream().mapToInt(r -> r.pictures().size()).distinct().count() == 1;
   }
 
-  private static int tallest(Row row) {
-    return row.pictures().stream().mapToInt(s -> s.picture().height()).max().orElseThrow();
-  }
-
-  private static void addRow(Row row, Box place, double scale, List<Mark> marks) {
-    marks.add(
-        Mark.plain(
-            row.id() + "-heading",
-            Role.HEADING,
-            Layer.NOTES,
-            new Part.Lettering(
-                row.heading(),
-                new Point(place.x(), place.y() + HEADING_MM - 2),
-                TextSize.HEADING,
-                Ink.BLACK)));
-    double top = place.y() + HEADING_MM;
-    double used = (row.pictures().size() - 1) * GAP_MM;
-    for (Shown shown : row.pictures()) {
-      used += scale * shown.picture().width();
+  private static Plan largest(Box area, List<Row> rows, double share) {
+    double scale = 1;
+    while (true) {
+      double[] scales = new double[rows.size()];
+      List<Line> lines = new ArrayList<>();
+      double height = 0;
+      boolean fits = true;
+      for (int r = 0; r < scales.length; r++) {
+        scales[r] = r == 0 ? scale : scale * share;
+        height += HEADING_MM;
+        int from = 0;
+        while (from < rows.get(r).pictures().size()) {
+          Line line = line(rows.get(r), from, area.width(), scales[r]);
+          fits &= line.to() > from;
+          if (!fits) {
+            break;
+          }
+          lines.add(line);
+          height += scales[r] * line.heightPx() + CAPTION_MM;
+          from = line.to();
+        }
+      }
+      if (fits && height <= area.height()) {
+        return new Plan(scales, lines, height);
+      }
+      scale *= 0.985;
     }
-    double spare = (place.width() - used) / row.pictures().size();
+  }
+
+  private static Line line(Row row, int from, double width, double scale) {
+    double used = -GAP_MM;
+    int to = from;
+    while (to < row.pictures().size()) {
+      used += GAP_MM + scale * row.pictures().get(to).picture().width();
+      if (used > width) {
+        break;
+      }
+      to++;
+    }
+    return new Line(row, from, to);
+  }
+
+  private static Mark heading(Row row, double x, double y) {
+    return Mark.plain(
+        row.id() + "-heading",
+        Role.HEADING,
+        Layer.NOTES,
+        new Part.Lettering(
+            row.heading(), new Point(x, y + HEADING_MM - 2), TextSize.HEADING, Ink.BLACK));
+  }
+
+  private static void addLine(Line line, Box place, double scale, List<Mark> marks) {
+    Row row = line.row();
+    double used = scale * line.widthPx() + (line.pictures().size() - 1) * GAP_MM;
+    double spare = (place.width() - used) / line.pictures().size();
     double x = place.x();
-    int count = 0;
-    for (Shown shown : row.pictures()) {
+    int count = line.from();
+    for (Shown shown : line.pictures()) {
       count++;
       LookPicture picture = shown.picture();
       double width = scale * picture.width();
       double height = scale * picture.height();
-      Box box = new Box(x + spare / 2, top + place.height() - height, width, height);
+      Box box = new Box(x + spare / 2, place.bottom() - height, width, height);
       Raster raster = Raster.of(picture.width(), picture.height(), picture.toArray());
       String caption = TextFlow.fitted(shown.caption(), TextSize.SMALL, width + spare);
       double middle = box.centre().x() - Typeface.shipped().width(caption, TextSize.SMALL) / 2;
