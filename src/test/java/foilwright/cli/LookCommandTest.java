@@ -79,7 +79,8 @@ class LookCommandTest {
             "--size",
             "100");
     assertEquals(0, run.code(), run::err);
-    assertTrue(run.out().contains("Bright inside, dark rim: "), run.out());
+    assertTrue(run.out().contains("Bright inside, dark rim beside V back, guest-30"), run.out());
+    assertTrue(run.out().contains("difference"), run.out());
     assertTrue(run.err().contains("-beside-"), run.err());
   }
 

@@ -24,13 +24,15 @@ import foilwright.head.HeadKind;
 import foilwright.head.PartSetting;
 import foilwright.pattern.Background;
 import foilwright.pattern.Fill;
-import foilwright.pattern.MixSlot;
+import foilwright.pattern.FoilRule;
 import foilwright.pattern.Pattern;
 import foilwright.pattern.Pick;
+import foilwright.pattern.RegionSide;
 import foilwright.pattern.RegionSpec;
 import foilwright.pattern.Run;
 import foilwright.pattern.Section;
 import foilwright.pattern.SectionShape;
+import foilwright.pattern.ShortEnds;
 import foilwright.pattern.TravelFrom;
 import foilwright.placement.PlacedFoil;
 import foilwright.placement.Placement;
@@ -39,7 +41,6 @@ import foilwright.placement.PlacingSettings;
 import foilwright.units.Length;
 import java.util.List;
 import java.util.concurrent.ForkJoinPool;
-import java.util.function.IntPredicate;
 import org.junit.jupiter.api.Test;
 
 /** What must hold of every look, and what the trade knows; one length, part in the middle. */
@@ -62,6 +63,12 @@ class LookIdentityTest {
 
   /** Back to back, solid, to the scalp. */
   private static final Fill ALL = Fill.of(Run.ofMillimetres(6), new Background.None());
+
+  /** The same without leaving out short pieces of parting or a last narrow slice. */
+  private static final Fill EVERY_HAIR =
+      Fill.of(Run.ofMillimetres(2), new Background.None())
+          .withFoils(
+              new FoilRule.Evenly(), new ShortEnds(ShortEnds.Rule.JOIN, Length.ofMillimetres(1)));
 
   private static Section section(RegionSpec region, SectionShape shape, Fill fill) {
     return Section.of("test", region, shape, TravelFrom.BOTTOM, fill);
@@ -92,29 +99,30 @@ class LookIdentityTest {
     assertEquals(0, figures.picked().toFraction());
   }
 
-  private static LookFigures coloured(IntPredicate picked) {
-    Dye dye = Dye.where(STRANDS.roots(), picked, MixSlot.A);
-    return LookFigures.of(Look.at(STRANDS, dye, STUDIO, SHOWN, Watch.NOBODY));
-  }
-
   @Test
   void everythingFoiledToTheRootShowsAll() {
-    LookFigures figures = coloured(hair -> true);
-    assertEquals(1, figures.picked().toFraction());
+    LookFigures figures =
+        figures(section(RegionSpec.WHOLE_SCALP, new SectionShape.Horizontal(), EVERY_HAIR));
+    assertEquals(1, figures.picked().toFraction(), 0.01);
     figures
         .sides()
-        .forEach((side, f) -> assertEquals(1, f.visible().toFraction(), 1e-3, side.words()));
+        .forEach((side, f) -> assertEquals(1, f.visible().toFraction(), 0.01, side.words()));
   }
 
   @Test
   void oneHalfFoiledShowsHalfFromTheFront() {
-    LookFigures figures = coloured(hair -> STRANDS.roots().isRight(hair));
+    LookFigures figures =
+        figures(
+            section(
+                RegionSpec.WHOLE_SCALP.withSide(RegionSide.RIGHT),
+                new SectionShape.Horizontal(),
+                EVERY_HAIR));
     assertEquals(0.5, figures.picked().toFraction(), 0.01);
     assertEquals(0.5, figures.sides().get(LookSide.FRONT).visible().toFraction(), 0.01);
     double near = figures.sides().get(LookSide.RIGHT).visible().toFraction();
     double far = figures.sides().get(LookSide.LEFT).visible().toFraction();
-    assertTrue(near > 0.9, "near " + near);
-    assertTrue(far < 0.1, "far " + far);
+    assertTrue(near > 0.95, "near " + near);
+    assertTrue(far < 0.05, "far " + far);
   }
 
   @Test
@@ -145,6 +153,7 @@ class LookIdentityTest {
         Fall.of(HAIR, BODY, SETTINGS.withStyle(HairStyle.TIED_UP), Texture.STRAIGHT, Watch.NOBODY);
     LookFigures up = LookFigures.of(look(tied, Studio.of(tied, SHOWN.heightPx()), nape));
     double shown = up.sides().get(LookSide.BACK).visible().toFraction();
+    // From behind the tail hangs over most of the nape, which is why it is not more.
     assertTrue(shown > 2 * seen, "tied up " + shown + " beside " + seen);
     double foils = sum(down);
     assertTrue(sum(up) > 2 * foils, "tied up " + sum(up) + " mm2 beside " + foils);
@@ -178,23 +187,17 @@ class LookIdentityTest {
     assertEquals(share, taken / (double) many.count(), 0.01 * share + 0.001);
   }
 
-  /**
-   * In layers each height shows hair that roots a length above it: the head's pattern, let down.
-   */
   @Test
   void acrossTheFallReadsAsBandsAndAlongItAsRibbons() {
     RegionSpec back = RegionSpec.ofZones(Zone.BACK_UPPER_LEFT, Zone.BACK_UPPER_RIGHT, Zone.CROWN);
     Fill fill = Fill.of(Run.ofMillimetres(10), new Background.Even(Run.ofMillimetres(20)));
-    HairOnHead layers = HairOnHead.of(HEAD, HairProfile.usual(Length.ofMillimetres(80)));
-    Strands strands = Fall.of(layers, BODY, SETTINGS, Texture.STRAIGHT, Watch.NOBODY);
-    Studio studio = Studio.of(strands, SHOWN.heightPx());
     double bands =
-        spread(look(strands, studio, section(back, new SectionShape.Horizontal(), fill)));
+        spread(look(STRANDS, STUDIO, section(back, new SectionShape.Horizontal(), fill)));
     double ribbons =
         spread(
             look(
-                strands,
-                studio,
+                STRANDS,
+                STUDIO,
                 Section.of("test", back, new SectionShape.Vertical(), TravelFrom.LEFT, fill)));
     assertTrue(bands >= 1.5 * ribbons, bands + " beside " + ribbons);
   }
@@ -211,7 +214,7 @@ class LookIdentityTest {
     assertEquals(fine.picked().toFraction(), wide.picked().toFraction(), 0.03);
     double fineContrast = fine.sides().get(LookSide.BACK).contrast();
     double wideContrast = wide.sides().get(LookSide.BACK).contrast();
-    assertTrue(wideContrast > 1.1 * fineContrast, wideContrast + " beside " + fineContrast);
+    assertTrue(wideContrast > 1.2 * fineContrast, wideContrast + " beside " + fineContrast);
   }
 
   private static LookFigures vertical(RegionSpec region, double slice) {
@@ -275,5 +278,73 @@ class LookIdentityTest {
     double before = now.sides().get(LookSide.BACK).shelf().toMillimetres();
     double after = then.sides().get(LookSide.BACK).shelf().toMillimetres();
     assertTrue(after > before + 5, after + " after " + before);
+  }
+
+  /** Tighter weave and spacing: lighter with less contrast; common practice, no source. */
+  @Test
+  void tighterWeaveAndSpacingIsLighterWithLessContrast() {
+    RegionSpec back = RegionSpec.ofZones(Zone.BACK_UPPER_LEFT, Zone.BACK_UPPER_RIGHT, Zone.CROWN);
+    SideFigures tight =
+        figures(Section.of("test", back, new SectionShape.Vertical(), TravelFrom.LEFT, woven(2, 3)))
+            .sides()
+            .get(LookSide.BACK);
+    SideFigures loose =
+        figures(
+                Section.of(
+                    "test", back, new SectionShape.Vertical(), TravelFrom.LEFT, woven(6, 16)))
+            .sides()
+            .get(LookSide.BACK);
+    assertTrue(
+        tight.visible().toFraction() > 1.5 * loose.visible().toFraction(), tight + ", " + loose);
+    assertTrue(tight.contrast() < loose.contrast(), tight + ", " + loose);
+  }
+
+  /** A foil that starts off the scalp begins softly; what has grown shows as hair that grows. */
+  @Test
+  void rootsStaySoftAndRegrowthShows() {
+    assertEquals(1, Dye.share(0, 0));
+    assertEquals(0, Dye.share(4, 10));
+    assertEquals(0.5, Dye.share(10, 10), 1e-9);
+    assertEquals(1, Dye.share(16, 10));
+    for (double mm = 0; mm < 20; mm++) {
+      assertTrue(Dye.share(mm + 1, 10) >= Dye.share(mm, 10));
+    }
+  }
+
+  /** The error of a visible share falls as one over the root of the hairs that are followed. */
+  @Test
+  void samplingErrorFallsWithTheRootOfTheHairs() {
+    Section section = section(RegionSpec.WHOLE_SCALP, new SectionShape.Horizontal(), woven(4, 8));
+    Pattern pattern = Pattern.of("test", section);
+    Placement placement =
+        Placer.place(pattern, HAIR, PlacingSettings.USUAL, NaturalFall.over(HEAD));
+    double few = deviation(placement, pattern, 1000);
+    double many = deviation(placement, pattern, 9000);
+    // A deviation from eight draws is good to a quarter; three times is the law.
+    assertTrue(few / many > 1.5 && few / many < 6, few + " beside " + many);
+  }
+
+  private static double deviation(Placement placement, Pattern pattern, int hairs) {
+    int draws = 8;
+    double sum = 0;
+    double squares = 0;
+    for (int seed = 1; seed <= draws; seed++) {
+      Strands strands =
+          Fall.of(
+              HAIR, BODY, SETTINGS.withHairs(hairs).withSeed(seed), Texture.STRAIGHT, Watch.NOBODY);
+      LookSettings back = SHOWN.withSides(List.of(LookSide.BACK)).withHeight(120);
+      Dye dye = Dye.after(strands.roots(), placement, HEAD, pattern, Length.ZERO);
+      double v =
+          LookFigures.of(
+                  Look.at(strands, dye, Studio.of(strands, back.heightPx()), back, Watch.NOBODY))
+              .sides()
+              .get(LookSide.BACK)
+              .visible()
+              .toFraction();
+      sum += v;
+      squares += v * v;
+    }
+    double mean = sum / draws;
+    return Math.sqrt((squares - draws * mean * mean) / (draws - 1));
   }
 }
