@@ -89,6 +89,7 @@ public record SheetAsk(
       case MARKING -> "Marking practice work";
       case TIMELINE -> "Timeline";
       case MIX -> "Mix";
+      case LOOK -> "How it will look";
       case WRAP -> "Wrap for a training head";
       case CLIENT -> "For the client";
       case RECORD -> "Record of the visit";
