@@ -1,6 +1,5 @@
 package foilwright.app;
 
-import foilwright.anatomy.PartSide;
 import foilwright.head.HeadKind;
 import foilwright.head.TapeMeasurements;
 import java.util.Optional;
@@ -18,4 +17,4 @@ public record HeadRequest(
     Optional<String> guest,
     Optional<HeadKind> kind,
     TapeMeasurements tapes,
-    Optional<PartSide> part) {}
+    Optional<PartWish> part) {}

@@ -1,6 +1,5 @@
 package foilwright.app;
 
-import foilwright.anatomy.PartSide;
 import foilwright.document.GuestDocument;
 import foilwright.head.Head;
 import foilwright.head.HeadSettings;
@@ -49,7 +48,7 @@ public final class Heads {
         request.kind().orElse(person.head()),
         merged(person.tapes(), request.tapes()),
         person.hairline(),
-        request.part().map(side -> part(person.part(), side)).orElse(person.part()),
+        request.part().map(wish -> part(person.part(), wish)).orElse(person.part()),
         person.hair(),
         person.history(),
         person.tests(),
@@ -65,9 +64,10 @@ public final class Heads {
         instead.napeDepth().or(own::napeDepth));
   }
 
-  /** The guest's own part when it is on that side, else one at the usual distance. */
-  private static PartSetting part(PartSetting own, PartSide side) {
-    return own.side() == side ? own : PartSetting.of(side);
+  /** As far from the centre as is wished, else as the guest wears it there, else as is usual. */
+  private static PartSetting part(PartSetting own, PartWish wish) {
+    PartSetting usual = own.side() == wish.side() ? own : PartSetting.of(wish.side());
+    return wish.fromCentre().map(aside -> new PartSetting(wish.side(), aside)).orElse(usual);
   }
 
   /** A problem of a guest or head at its place in the guest's document, if there is one. */

@@ -2,8 +2,10 @@ package foilwright.app;
 
 import foilwright.drawing.Scene;
 import foilwright.drawing.svg.PageLetters;
+import foilwright.drawing.View;
 import foilwright.drawing.svg.SvgLetters;
 import foilwright.drawing.svg.SvgWriter;
+import foilwright.geometry.Vector3;
 import foilwright.head.Head;
 import foilwright.service.visit.Visit;
 import foilwright.sheet.DrawnHead;
@@ -68,6 +70,11 @@ public final class PageDrawings {
     return map.pictures(plan.placement(), Sheets.onOldLightener(plan)).parallelStream()
         .map(Drawing::of)
         .toList();
+  }
+
+  /** Where a point of the head's surface lies in the drawing of a side. */
+  MapSheet.Spot spot(View view, Vector3 point) {
+    return map.spot(view, point);
   }
 
   /** What hands and chemistry do at the first visit; empty when the plan has none. */

@@ -1,6 +1,5 @@
 package foilwright.app;
 
-import foilwright.anatomy.PartSide;
 import foilwright.hair.Level;
 import java.time.LocalDate;
 import java.util.Objects;
@@ -24,7 +23,7 @@ public record PlanRequest(
     Optional<String> guest,
     Optional<String> house,
     Optional<String> pace,
-    Optional<PartSide> part,
+    Optional<PartWish> part,
     Optional<Level> wish,
     Optional<LocalDate> on,
     Working working,
@@ -64,9 +63,9 @@ public record PlanRequest(
         pattern, guest, house, Optional.of(named), part, wish, on, working, limits);
   }
 
-  public PlanRequest withPart(PartSide side) {
+  public PlanRequest withPart(PartWish wished) {
     return new PlanRequest(
-        pattern, guest, house, pace, Optional.of(side), wish, on, working, limits);
+        pattern, guest, house, pace, Optional.of(wished), wish, on, working, limits);
   }
 
   public PlanRequest withWish(Level level) {

@@ -33,6 +33,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
 /** Makes plans: pattern, guest and house to foils on a head, times and figures. */
@@ -53,16 +54,19 @@ public final class Planning {
   private final List<FoundProblem> problems = new ArrayList<>();
 
   private final Consumer<Head> whenMeasured;
+  private final UnaryOperator<Pattern> change;
 
   private Planning(
       Workspace workspace,
       PlanRequest request,
       Consumer<String> progress,
-      Consumer<Head> whenMeasured) {
+      Consumer<Head> whenMeasured,
+      UnaryOperator<Pattern> change) {
     this.workspace = workspace;
     this.request = request;
     this.progress = progress;
     this.whenMeasured = whenMeasured;
+    this.change = change;
     progress.accept("reading the documents");
     pattern = workspace.pattern(request.pattern());
     guest = request.guest().map(workspace::guest);
@@ -95,7 +99,7 @@ public final class Planning {
       PlanRequest request,
       Consumer<String> progress,
       Consumer<Head> whenMeasured) {
-    Planning planning = new Planning(workspace, request, progress, whenMeasured);
+    Planning planning = new Planning(workspace, request, progress, whenMeasured, UnaryOperator.identity());
     return workspace
         .plans()
         .plan(
@@ -105,6 +109,24 @@ public final class Planning {
               Optional<Plan> plan = planning.plan();
               return new PlanOutcome(plan, planning.problems, planning.unreachable());
             });
+  }
+
+  /**
+   * Makes a plan of a pattern as it would be after a change that is not saved.
+   *
+   * @param progress is told each step as it begins
+   * @param whenMeasured is given the head as soon as it is known, so that drawing it can begin
+   * @param change what is done to the pattern
+   */
+  public static PlanOutcome plan(
+      Workspace workspace,
+      PlanRequest request,
+      Consumer<String> progress,
+      Consumer<Head> whenMeasured,
+      UnaryOperator<Pattern> change) {
+    Planning planning = new Planning(workspace, request, progress, whenMeasured, change);
+    Optional<Plan> plan = planning.plan();
+    return new PlanOutcome(plan, planning.problems, planning.unreachable());
   }
 
   private boolean unreachable() {
@@ -141,7 +163,13 @@ public final class Planning {
         new PlannedHouse(
             room.name(), pace.get(), room.foils().get(0), room.productsBySlot(), room.tolerances());
     return Optional.of(
-        lay(pattern.value().get(), planned, with, room, head.get(), person.get().history()));
+        lay(
+            change.apply(pattern.value().get()),
+            planned,
+            with,
+            room,
+            head.get(),
+            person.get().history()));
   }
 
   private Optional<PaceProfile> pace(HouseDocument room) {

@@ -6,6 +6,9 @@ import foilwright.fall.Fall;
 import foilwright.fall.FallSettings;
 import foilwright.fall.Strands;
 import foilwright.fall.Watch;
+import foilwright.fall.HairStyle;
+import foilwright.fall.NaturalFall;
+import foilwright.fall.SimulatedFall;
 import foilwright.geometry.surface.DirectionField;
 import foilwright.hair.HairOnHead;
 import foilwright.hair.Level;
@@ -122,14 +125,23 @@ final class Workbench {
 
   /** How the hair lies: followed hair by hair where a section goes by it, else by gravity. */
   private DirectionField fall(Pattern pattern) {
-    boolean byFall =
-        pattern.sections().stream()
-            .map(Section::shape)
-            .anyMatch(
-                shape ->
-                    shape instanceof SectionShape.AcrossFall
-                        || shape instanceof SectionShape.AlongFall);
-    return byFall ? heads.followedFall(hair) : heads.naturalFall(hair.head());
+    return goesByFall(pattern) ? heads.followedFall(hair) : heads.naturalFall(hair.head());
+  }
+
+  private static boolean goesByFall(Pattern pattern) {
+    return pattern.sections().stream()
+        .map(Section::shape)
+        .anyMatch(
+            shape ->
+                shape instanceof SectionShape.AcrossFall
+                    || shape instanceof SectionShape.AlongFall);
+  }
+
+  /** The way hair falls by which a pattern is placed. */
+  static DirectionField fall(Pattern pattern, HairOnHead hair) {
+    return goesByFall(pattern)
+        ? SimulatedFall.over(hair, Body.of(hair.head()), HairStyle.NATURAL)
+        : NaturalFall.over(hair.head());
   }
 
   Laid lay(Pattern pattern) {

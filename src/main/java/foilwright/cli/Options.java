@@ -3,6 +3,7 @@ package foilwright.cli;
 import foilwright.anatomy.PartSide;
 import foilwright.app.OutputFolder;
 import foilwright.app.PaperSize;
+import foilwright.app.PartWish;
 import foilwright.app.PatternFiles;
 import foilwright.app.SheetFile;
 import foilwright.app.SheetFormat;
@@ -125,7 +126,7 @@ final class Options {
     return length;
   }
 
-  static Optional<PartSide> findPart(ParseResult options) {
+  static Optional<PartWish> findPart(ParseResult options) {
     return find(options, "--part")
         .map(
             word ->
@@ -140,7 +141,8 @@ final class Options {
                                     + "\" is not a part; write --part with one of: "
                                     + Arrays.stream(PartSide.values())
                                         .map(PartSide::words)
-                                        .collect(Collectors.joining(", ")))));
+                                        .collect(Collectors.joining(", ")))))
+        .map(PartWish::on);
   }
 
   /** The folder of {@code --out}, as it was named. */

@@ -90,6 +90,20 @@ public record Fill(
         startFromScalp);
   }
 
+  public Fill withSlice(Run thickness) {
+    return new Fill(
+        slices,
+        offset,
+        thickness,
+        background,
+        remainder,
+        picks,
+        foils,
+        shortEnds,
+        mix,
+        startFromScalp);
+  }
+
   public Fill withBackground(Background leftOut) {
     return new Fill(
         slices, offset, slice, leftOut, remainder, picks, foils, shortEnds, mix, startFromScalp);

@@ -69,6 +69,57 @@ public record Section(
         List.of());
   }
 
+  public Section withRegion(RegionSpec described) {
+    return new Section(
+        name,
+        why,
+        described,
+        shape,
+        from,
+        fill,
+        mirror,
+        turned,
+        zigzagParting,
+        brickLay,
+        keptCover,
+        seen,
+        leaveOut);
+  }
+
+  public Section withShape(SectionShape drawn) {
+    return new Section(
+        name,
+        why,
+        region,
+        drawn,
+        from,
+        fill,
+        mirror,
+        turned,
+        zigzagParting,
+        brickLay,
+        keptCover,
+        seen,
+        leaveOut);
+  }
+
+  public Section withFill(Fill other) {
+    return new Section(
+        name,
+        why,
+        region,
+        shape,
+        from,
+        other,
+        mirror,
+        turned,
+        zigzagParting,
+        brickLay,
+        keptCover,
+        seen,
+        leaveOut);
+  }
+
   public Section withMirror(boolean pair) {
     return new Section(
         name,

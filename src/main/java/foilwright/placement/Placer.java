@@ -216,6 +216,36 @@ public final class Placer {
       Polyline middle,
       double backgroundMm) {}
 
+  /**
+   * Prepares to draw a section again and again.
+   *
+   * @param needed names of the sections before it that it speaks of
+   */
+  static SectionTrial trial(
+      Pattern pattern,
+      HairOnHead hair,
+      PlacingSettings settings,
+      DirectionField fall,
+      int index,
+      Set<String> needed) {
+    Placer placer = new Placer(hair, settings, fall, List.of());
+    for (int i = 0; i < index; i++) {
+      Section section = pattern.sections().get(i);
+      if (needed.contains(section.name()) || needed.contains(section.mirroredName())) {
+        placer.layOrTakeOver(new Half(section, i, false));
+        if (section.mirror()) {
+          placer.layOrTakeOver(new Half(section.mirrored(), i, true));
+        }
+      }
+    }
+    return new SectionTrial((section, second) -> placer.drawn(new Half(section, index, second)));
+  }
+
+  private SectionTrial.Drawn drawn(Half half) {
+    Optional<Region> usable = resolve(half);
+    return new SectionTrial.Drawn(half.region, usable.map(region -> layout(half, region)));
+  }
+
   private Placement place(Pattern pattern) {
     for (int i = 0; i < pattern.sections().size(); i++) {
       Section section = pattern.sections().get(i);
@@ -279,8 +309,30 @@ public final class Placer {
   }
 
   private void lay(Half half) {
+    Optional<Region> usable = resolve(half);
+    if (usable.isPresent()) {
+      SectionLayout layout = layout(half, usable.get());
+      half.arms = layout.lay();
+      half.problems.addAll(layout.problems());
+      divide(half, path(half));
+      leaveOut(half);
+    }
+  }
+
+  /** The partings of a half on what it may use. */
+  private SectionLayout layout(Half half, Region usable) {
+    return new SectionLayout(
+        head, dimensions, fall, name -> innerEdges(half, name), half.section, usable, path(half));
+  }
+
+  private static String path(Half half) {
+    return "sections[" + half.index + "]";
+  }
+
+  /** Sets a half's region and kept cover; what it may use of them, if that is anything. */
+  private Optional<Region> resolve(Half half) {
     Section section = half.section;
-    String path = "sections[" + half.index + "]";
+    String path = path(half);
     half.region = new RegionResolver(head, dimensions, new Taken(half)).resolve(section.region());
     half.cover = Region.empty(head.mesh());
     if (half.region.area() < 1) {
@@ -295,7 +347,7 @@ public final class Placer {
                   + " meets all its bounds.",
               "Use a smaller inset, wider heights, or other zones."));
       half.region = Region.empty(head.mesh());
-      return;
+      return Optional.empty();
     }
     Region usable = keepCover(half, section.keptCover());
     if (usable.area() < 1) {
@@ -306,15 +358,9 @@ public final class Placer {
                   "The cover kept in the section \"" + section.name() + "\" takes all of its hair.",
                   "Keep a narrower cover, or widen the region.")
               .at(half.region.nearest(half.region.areaCentroid())));
-      return;
+      return Optional.empty();
     }
-    SectionLayout layout =
-        new SectionLayout(
-            head, dimensions, fall, name -> innerEdges(half, name), section, usable, path);
-    half.arms = layout.lay();
-    half.problems.addAll(layout.problems());
-    divide(half, path);
-    leaveOut(half);
+    return Optional.of(usable);
   }
 
   private static void leaveOut(Half half) {

@@ -17,6 +17,7 @@ import foilwright.head.Head;
 import foilwright.pattern.Background;
 import foilwright.pattern.CentreStart;
 import foilwright.pattern.Extent;
+import foilwright.pattern.Fill;
 import foilwright.pattern.HaloBoundary;
 import foilwright.pattern.HeadDimensions;
 import foilwright.pattern.LowerEnd;
@@ -56,6 +57,7 @@ final class SectionLayout {
   private final Region region;
   private final String path;
   private final List<Problem> problems = new ArrayList<>();
+  private List<Course> forEdges;
 
   /**
    * Prepares a section.
@@ -87,6 +89,38 @@ final class SectionLayout {
 
   /** The strips of each arm; none where a problem stands in the way. */
   List<Strip.Arm> lay() {
+    List<Strip.Arm> arms = new ArrayList<>();
+    for (Course course : courses()) {
+      List<Strip.Arm> its = course.lay(section.fill());
+      reportFit(its);
+      arms.addAll(its);
+    }
+    return arms;
+  }
+
+  /**
+   * An edge of a slice of the first arm as another fill would draw it, without teeth; no line when
+   * it has no such slice.
+   *
+   * @param fill with a background of the same kind as the section's
+   * @param slice in the direction of travel, from 0
+   * @param first whether it is the edge where travel begins
+   */
+  List<Polyline> edge(Fill fill, int slice, boolean first) {
+    if (forEdges == null) {
+      forEdges = courses();
+    }
+    return forEdges.isEmpty() ? List.of() : forEdges.get(0).edge(fill, slice, first);
+  }
+
+  /** Partings that are spaced together, before slices are spaced on them. */
+  private interface Course {
+    List<Strip.Arm> lay(Fill fill);
+
+    List<Polyline> edge(Fill fill, int slice, boolean first);
+  }
+
+  private List<Course> courses() {
     Vector3 centroid = region.areaCentroid();
     boolean symmetric = Math.abs(centroid.x()) < 0.5;
     Vector3 centre = symmetric ? onCentreLine(centroid) : region.nearest(centroid);
@@ -96,12 +130,12 @@ final class SectionLayout {
         .match(
             new SectionShape.Cases<>() {
               @Override
-              public List<Strip.Arm> horizontal(SectionShape.Horizontal shape) {
+              public List<Course> horizontal(SectionShape.Horizontal shape) {
                 return straight(frame, centre, 0);
               }
 
               @Override
-              public List<Strip.Arm> diagonal(SectionShape.Diagonal shape) {
+              public List<Course> diagonal(SectionShape.Diagonal shape) {
                 double angle = shape.angle().toRadians();
                 OptionalDouble right = lowerOnTheRight(shape.lowerEnd(), frame, centre);
                 if (angle > 1e-9 && right.isEmpty()) {
@@ -118,32 +152,32 @@ final class SectionLayout {
               }
 
               @Override
-              public List<Strip.Arm> vertical(SectionShape.Vertical shape) {
+              public List<Course> vertical(SectionShape.Vertical shape) {
                 return straight(frame, centre, Math.PI / 2);
               }
 
               @Override
-              public List<Strip.Arm> v(SectionShape.V shape) {
+              public List<Course> v(SectionShape.V shape) {
                 return vee(shape, centroid, centre);
               }
 
               @Override
-              public List<Strip.Arm> halo(SectionShape.Halo shape) {
+              public List<Course> halo(SectionShape.Halo shape) {
                 return halos(shape, centre);
               }
 
               @Override
-              public List<Strip.Arm> pivot(SectionShape.Pivot shape) {
+              public List<Course> pivot(SectionShape.Pivot shape) {
                 return turning(shape);
               }
 
               @Override
-              public List<Strip.Arm> acrossFall(SectionShape.AcrossFall shape) {
+              public List<Course> acrossFall(SectionShape.AcrossFall shape) {
                 return byFall(fall, true);
               }
 
               @Override
-              public List<Strip.Arm> alongFall(SectionShape.AlongFall shape) {
+              public List<Course> alongFall(SectionShape.AlongFall shape) {
                 return byFall(fall.turned(), false);
               }
             });
@@ -165,7 +199,7 @@ final class SectionLayout {
 
   // ---- straight partings
 
-  private List<Strip.Arm> straight(ViewFrame frame, Vector3 centre, double rising) {
+  private List<Course> straight(ViewFrame frame, Vector3 centre, double rising) {
     double turned = rising + section.turned().toRadians();
     Vector3 square = frame.square(turned);
     OptionalDouble sense = sense(square, centre, frame);
@@ -184,31 +218,18 @@ final class SectionLayout {
             region.greatest(field));
     LinearValues along =
         ScalarField.compute(head.mesh(), p -> p.minus(centre).dot(frame.parting(turned)));
-    return section
-        .fill()
-        .background()
-        .match(
-            even ->
-                List.of(
-                    even(List.of(
-                            new Branch(
-                                region, new Family.Straight(region, guide, normal), along, turned)))
-                        .get(0)),
-            wedge -> wedges(wedge, List.of(new Tilt(region, normal)), frame, guide, along),
-            none ->
-                List.of(
-                    even(List.of(
-                            new Branch(
-                                region, new Family.Straight(region, guide, normal), along, turned)))
-                        .get(0)));
+    return section.fill().background() instanceof Background.Wedge wedge
+        ? wedges(wedge, List.of(new Tilt(region, normal)), frame, guide, along)
+        : even(
+            List.of(new Branch(region, new Family.Straight(region, guide, normal), along, turned)));
   }
 
   /** One arm's region and the normal of its first parting's plane. */
   private record Tilt(Region region, Vector3 normal) {}
 
-  private List<Strip.Arm> wedges(
+  private List<Course> wedges(
       Background.Wedge wedge, List<Tilt> arms, ViewFrame frame, Guide guide, LinearValues along) {
-    List<Strip.Arm> laid = new ArrayList<>();
+    List<Closing> closing = new ArrayList<>();
     for (Tilt arm : arms) {
       Vector3 middle = arm.region().areaCentroid();
       Vector3 wide = wideEnd(wedge.wideEnd(), frame, middle);
@@ -223,26 +244,57 @@ final class SectionLayout {
             middle);
         return List.of();
       }
-      laid.add(
-          new Wedges(
+      closing.add(
+          new Closing(
+              new Wedges(
                   head,
                   arm.region(),
                   frame,
                   guide,
                   arm.normal(),
                   c -> toothed(c, along),
-                  section.fill().shortEnds().minimum().toMillimetres())
-              .lay(
-                  section.fill().slices(),
-                  mm(section.fill().offset()),
-                  widths(section.fill().slice()),
-                  widths(wedge.width()),
-                  wedge.points(),
-                  wide,
-                  section.fill().remainder()));
+                  section.fill().shortEnds().minimum().toMillimetres()),
+              wide));
     }
-    reportFit(laid);
-    return laid;
+    return List.of(new WedgeCourse(closing));
+  }
+
+  /** One arm whose backgrounds close, and the direction of their wide end. */
+  private record Closing(Wedges wedges, Vector3 wide) {}
+
+  private final class WedgeCourse implements Course {
+    private final List<Closing> arms;
+
+    WedgeCourse(List<Closing> arms) {
+      this.arms = arms;
+    }
+
+    private Strip.Arm lay(Closing arm, Fill fill) {
+      Background.Wedge wedge = (Background.Wedge) fill.background();
+      return arm.wedges()
+          .lay(
+              fill.slices(),
+              mm(fill.offset()),
+              widths(fill.slice()),
+              widths(wedge.width()),
+              wedge.points(),
+              arm.wide(),
+              fill.remainder());
+    }
+
+    @Override
+    public List<Strip.Arm> lay(Fill fill) {
+      return arms.stream().map(arm -> lay(arm, fill)).toList();
+    }
+
+    @Override
+    public List<Polyline> edge(Fill fill, int slice, boolean first) {
+      List<Strip> strips = lay(arms.get(0), fill).strips();
+      if (strips.size() <= slice) {
+        return List.of();
+      }
+      return first ? strips.get(slice).first() : strips.get(slice).last();
+    }
   }
 
   private Cut toothed(Cut plain, LinearValues along) {
@@ -332,7 +384,7 @@ final class SectionLayout {
 
   // ---- V
 
-  private List<Strip.Arm> vee(SectionShape.V shape, Vector3 centroid, Vector3 centre) {
+  private List<Course> vee(SectionShape.V shape, Vector3 centroid, Vector3 centre) {
     double angle = shape.angle().toRadians();
     if (Math.cos(angle) < 0.05) {
       add(
@@ -422,7 +474,7 @@ final class SectionLayout {
 
   // ---- halo
 
-  private List<Strip.Arm> halos(SectionShape.Halo shape, Vector3 centre) {
+  private List<Course> halos(SectionShape.Halo shape, Vector3 centre) {
     ScalarField distance =
         shape
             .measuredFrom()
@@ -509,7 +561,7 @@ final class SectionLayout {
 
   // ---- pivot
 
-  private List<Strip.Arm> turning(SectionShape.Pivot shape) {
+  private List<Course> turning(SectionShape.Pivot shape) {
     Vector3 point = pivotPoint(shape.point());
     Vector3 axis =
         shape.axis() == SectionShape.Axis.VERTICAL ? Vector3.UP : head.form().normal(point);
@@ -585,7 +637,7 @@ final class SectionLayout {
 
   // ---- the fall
 
-  private List<Strip.Arm> byFall(DirectionField direction, boolean across) {
+  private List<Course> byFall(DirectionField direction, boolean across) {
     if (refusesWedge()) {
       return List.of();
     }
@@ -604,14 +656,14 @@ final class SectionLayout {
     } else {
       sheets.add(region);
     }
-    List<Strip.Arm> arms = new ArrayList<>();
+    List<Course> courses = new ArrayList<>();
     for (Region sheet : sheets) {
-      byFall(sheet, direction, across).ifPresent(arms::add);
+      byFall(sheet, direction, across).ifPresent(courses::add);
     }
-    return arms;
+    return courses;
   }
 
-  private Optional<Strip.Arm> byFall(Region sheet, DirectionField direction, boolean across) {
+  private Optional<Course> byFall(Region sheet, DirectionField direction, boolean across) {
     boolean[] taken = new boolean[head.mesh().triangleCount()];
     for (int f = 0; f < sheet.fragmentCount(); f++) {
       taken[sheet.triangle(f)] = true;
@@ -660,7 +712,7 @@ final class SectionLayout {
                   section.zigzagParting().isEmpty()
                       ? (t, k) -> 0
                       : ScalarField.compute(head.mesh(), p -> p.minus(centre).dot(plane.normal()));
-              return even(List.of(new Branch(sheet, family, along, Double.NaN))).get(0);
+              return new EvenCourse(List.of(new Branch(sheet, family, along, Double.NaN)));
             });
   }
 
@@ -737,28 +789,51 @@ final class SectionLayout {
    */
   private record Branch(Region region, Family family, LinearValues along, double rising) {}
 
-  private List<Strip.Arm> even(List<Branch> branches) {
-    double start = branches.stream().mapToDouble(b -> b.family().start()).min().orElseThrow();
-    double end = branches.stream().mapToDouble(b -> b.family().end()).max().orElseThrow();
-    Spacing.Widths background =
-        section
-            .fill()
-            .background()
-            .match(e -> widths(e.width()), w -> widths(w.width()), n -> new Spacing.Widths(0, 0));
-    Spacing spacing =
-        Spacing.place(
-            end - start,
-            section.fill().slices(),
-            mm(section.fill().offset()),
-            widths(section.fill().slice()),
-            background,
-            section.fill().remainder());
-    List<Strip.Arm> arms = new ArrayList<>();
-    for (Branch branch : branches) {
-      arms.add(arm(branch, start, spacing));
+  private List<Course> even(List<Branch> branches) {
+    return List.of(new EvenCourse(branches));
+  }
+
+  private final class EvenCourse implements Course {
+    private final List<Branch> branches;
+    private final double start;
+    private final double end;
+
+    EvenCourse(List<Branch> branches) {
+      this.branches = branches;
+      start = branches.stream().mapToDouble(b -> b.family().start()).min().orElseThrow();
+      end = branches.stream().mapToDouble(b -> b.family().end()).max().orElseThrow();
     }
-    reportFit(arms);
-    return arms;
+
+    private Spacing spacing(Fill fill) {
+      return Spacing.place(
+          end - start,
+          fill.slices(),
+          mm(fill.offset()),
+          widths(fill.slice()),
+          fill.background()
+              .match(e -> widths(e.width()), w -> widths(w.width()), n -> new Spacing.Widths(0, 0)),
+          fill.remainder());
+    }
+
+    @Override
+    public List<Strip.Arm> lay(Fill fill) {
+      Spacing spacing = spacing(fill);
+      return branches.stream().map(branch -> arm(branch, start, spacing)).toList();
+    }
+
+    @Override
+    public List<Polyline> edge(Fill fill, int slice, boolean first) {
+      Spacing spacing = spacing(fill);
+      if (spacing.left() < 0 || spacing.slices().size() <= slice) {
+        return List.of();
+      }
+      Spacing.Span span = spacing.slices().get(slice);
+      Branch branch = branches.get(0);
+      return branch
+          .family()
+          .lines(branch.region(), new double[] {start + (first ? span.from() : span.to())})
+          .get(0);
+    }
   }
 
   private Strip.Arm arm(Branch branch, double start, Spacing spacing) {

@@ -10,7 +10,9 @@ import foilwright.head.Head;
 import foilwright.pattern.Background;
 import foilwright.pattern.Remainder;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -41,6 +43,9 @@ final class Wedges {
   private final Vector3 normal;
   private final UnaryOperator<Cut> teeth;
   private final double shortest;
+
+  /** Lengths of the first partings' middles by their arcs, for those who lay the arm again. */
+  private final Map<Double, Double> lengths = new HashMap<>();
 
   /**
    * Prepares an arm.
@@ -220,10 +225,13 @@ final class Wedges {
     double at = arc;
     while (at + halfSlice < guide.length()) {
       double length =
-          Isolines.of(region, field, guide.at(at + halfSlice).dot(n)).stream()
-              .mapToDouble(Polyline::length)
-              .max()
-              .orElse(0);
+          lengths.computeIfAbsent(
+              at + halfSlice,
+              middle ->
+                  Isolines.of(region, field, guide.at(middle).dot(n)).stream()
+                      .mapToDouble(Polyline::length)
+                      .max()
+                      .orElse(0));
       if (length >= enough) {
         return at;
       }

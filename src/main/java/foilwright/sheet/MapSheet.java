@@ -15,6 +15,8 @@ import foilwright.drawing.Role;
 import foilwright.drawing.Scene;
 import foilwright.drawing.SurfaceLoops;
 import foilwright.drawing.TextSize;
+import foilwright.drawing.View;
+import foilwright.geometry.Vector3;
 import foilwright.geometry.surface.Region;
 import foilwright.placement.PlacedFoil;
 import foilwright.placement.PlacedSection;
@@ -110,6 +112,32 @@ public final class MapSheet {
    */
   public List<Scene> pictures(Placement placement, Map<Integer, Region> onOldLightener) {
     return new Drawing(DrawnPlan.of(head, placement), NO_NOTES, onOldLightener).pictures();
+  }
+
+  /** The ground of the foils of a section, by its place in the pattern from 0. */
+  public static Ink ground(int section) {
+    return SectionStyle.of(section).tint();
+  }
+
+  /**
+   * Where a point of the surface lies on a picture that stands alone.
+   *
+   * @param at millimetres of the picture, from its corner
+   * @param facing how squarely the surface faces the viewer there: 1 squarely, 0 at the contour,
+   *     below it turned away
+   */
+  public record Spot(Point at, double facing) {}
+
+  /** Where a point of the surface lies on one of the {@link #pictures}. */
+  public Spot spot(View view, Vector3 point) {
+    Frame frame =
+        frames.stream()
+            .filter(f -> f.picture().id().equals(view.words()))
+            .findFirst()
+            .map(f -> alone(f.picture()))
+            .orElseThrow();
+    SurfaceLoops.At at = head.at(point);
+    return new Spot(frame.at(at), frame.picture().facing(at));
   }
 
   private static Frame alone(Picture picture) {

@@ -1,9 +1,12 @@
 package foilwright.web;
 
 import foilwright.anatomy.PartSide;
+import foilwright.app.PartWish;
 import foilwright.app.PlanRequest;
 import foilwright.app.WayOut;
 import foilwright.app.Working;
+import foilwright.head.PartSetting;
+import foilwright.units.Length;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
@@ -18,7 +21,8 @@ import java.util.Optional;
  * @param pattern name of a pattern
  * @param guest a guest's number; empty for a usual head
  * @param pace name of a pace; empty for the house's first
- * @param part where the part is worn, in words; empty as the guest wears it
+ * @param part where the part is worn, a side in words with or without its distance from the centre
+ *     line, as in {@code left 24 mm}; empty as the guest wears it
  * @param out how the foils come out
  * @param unit in which lengths are shown
  */
@@ -54,14 +58,39 @@ public record Ask(
     return new Ask(name, guest, pace, part, out, unit);
   }
 
+  Ask withPart(String words) {
+    return new Ask(pattern, guest, pace, words, out, unit);
+  }
+
   PlanRequest request(LocalDate today) {
-    Optional<PartSide> side =
-        Arrays.stream(PartSide.values()).filter(s -> s.words().equals(part)).findFirst();
     PlanRequest request =
         PlanRequest.of(pattern).on(today).withWorking(new Working(out, 1, List.of()));
     request = guest.isEmpty() ? request : request.withGuest(guest);
     request = pace.isEmpty() ? request : request.withPace(pace);
-    return side.isPresent() ? request.withPart(side.get()) : request;
+    return wish().map(request::withPart).orElse(request);
+  }
+
+  /** The part that is asked for; empty as the guest wears it, or when the words are none. */
+  private Optional<PartWish> wish() {
+    int end = part.indexOf(' ');
+    String word = end < 0 ? part : part.substring(0, end);
+    Optional<PartSide> side =
+        Arrays.stream(PartSide.values()).filter(s -> s.words().equals(word)).findFirst();
+    if (end < 0 || side.isEmpty()) {
+      return side.map(PartWish::on);
+    }
+    try {
+      Length aside =
+          new PartSetting(side.get(), Length.parse(part.substring(end + 1))).fromCentre();
+      return Optional.of(new PartWish(side.get(), Optional.of(aside)));
+    } catch (IllegalArgumentException e) {
+      return side.map(PartWish::on);
+    }
+  }
+
+  /** Whether the part is worn somewhere that no choice of the page names. */
+  public boolean isPartMeasured() {
+    return wish().flatMap(PartWish::fromCentre).isPresent();
   }
 
   /** The part of an address behind the question mark. */

@@ -34,6 +34,8 @@ final class Assets {
           own("page.css"),
           own("page.js"),
           own("head.js"),
+          own("handles.js"),
+          own("handles.css"),
           own("look.css"),
           own("look.js"),
           own("sheets.css"),

@@ -2,6 +2,8 @@ package foilwright.web;
 
 import foilwright.app.Choices;
 import foilwright.app.Draft;
+import foilwright.app.Handle;
+import foilwright.app.Handles;
 import foilwright.app.PageDrawings;
 import foilwright.app.PatternDesk;
 import foilwright.app.Plan;
@@ -26,6 +28,7 @@ import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.Set;
+import java.util.OptionalInt;
 import java.util.WeakHashMap;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
@@ -50,8 +53,19 @@ final class Desk {
 
   /** What was done to one pattern and what was taken back; the last step first. */
   private static final class Steps {
-    private final Deque<Pattern> done = new ArrayDeque<>();
-    private final Deque<Pattern> takenBack = new ArrayDeque<>();
+    private final Deque<Step> done = new ArrayDeque<>();
+    private final Deque<Step> takenBack = new ArrayDeque<>();
+  }
+
+  /** What was there before a step: the pattern, or the words of the part where that was moved. */
+  private record Step(Optional<Pattern> pattern, Optional<String> part) {
+    static Step of(Pattern before) {
+      return new Step(Optional.of(before), Optional.empty());
+    }
+
+    static Step of(String partBefore) {
+      return new Step(Optional.empty(), Optional.of(partBefore));
+    }
   }
 
   /** What is said of a page beside the plan. */
@@ -69,10 +83,19 @@ final class Desk {
   }
 
   private WorkPage page(Ask ask, Remark remark) {
+    checked(ask);
+    return page(
+        ask, remark, Planning.plan(workspace, ask.request(today.get()), step -> {}, this::begin));
+  }
+
+  /**
+   * The page of a plan.
+   *
+   * @param outcome of the pattern as it is, or as a change that is not saved makes it
+   */
+  private WorkPage page(Ask ask, Remark remark, PlanOutcome outcome) {
     PatternDesk.Open open = open(ask);
     Choices choices = checked(ask);
-    PlanOutcome outcome =
-        Planning.plan(workspace, ask.request(today.get()), step -> {}, this::begin);
     boolean canUndo;
     boolean canRedo;
     synchronized (this) {
@@ -183,21 +206,14 @@ final class Desk {
   Changed change(Ask ask, String revision, int section, Map<String, String> typed)
       throws IOException {
     PatternDesk.Open open = open(ask);
-    List<Section> sections = new ArrayList<>(open.pattern().sections());
-    if (section < 0 || section >= sections.size()) {
-      throw new NoSuchElementException("There is no section " + (section + 1) + ".");
-    }
-    Plan plan =
-        plan(ask).orElseThrow(() -> new NoSuchElementException("There is no plan to change."));
-    SectionFields fields = new SectionFields(PageWriter.dimensions(plan), ask.unit());
+    List<Section> sections = sections(open.pattern(), section);
     try {
-      Section changed = fields.change(sections.get(section), typed);
-      sections.set(section, changed);
+      sections.set(section, fields(ask, planned(ask)).change(sections.get(section), typed));
     } catch (SectionFields.WrongField e) {
       return wrong(ask, section, typed, e.key(), e.getMessage());
     }
     Pattern before = open.pattern();
-    Pattern after = new Pattern(before.title(), before.summary(), before.order(), sections);
+    Pattern after = with(before, sections);
     if (after.equals(before)) {
       return new Changed(End.DONE, page(ask, new Remark("Nothing changed.", "", "")));
     }
@@ -280,6 +296,68 @@ final class Desk {
     }
   }
 
+  /** The page as it would be with fields typed otherwise; nothing is saved. */
+  Changed tried(Ask ask, OptionalInt section, Map<String, String> typed) {
+    Remark trial = new Remark("Not saved yet.", "", "");
+    if (section.isEmpty()) {
+      return new Changed(End.DONE, page(ask, trial));
+    }
+    List<Section> sections = sections(open(ask).pattern(), section.getAsInt());
+    try {
+      Section changed = fields(ask, planned(ask)).change(sections.get(section.getAsInt()), typed);
+      sections.set(section.getAsInt(), changed);
+    } catch (SectionFields.WrongField e) {
+      return wrong(ask, section.getAsInt(), typed, e.key(), e.getMessage());
+    }
+    PlanOutcome outcome =
+        Planning.plan(
+            workspace,
+            ask.request(today.get()),
+            step -> {},
+            this::begin,
+            before -> with(before, sections));
+    return new Changed(End.DONE, page(ask, trial, outcome));
+  }
+
+  /** The handles of a section, if one is asked for, and of the part line. */
+  List<HandleMark> handles(Ask ask, OptionalInt section) {
+    Optional<Plan> plan = plan(ask);
+    if (plan.isEmpty()) {
+      return List.of();
+    }
+    PageDrawings drawn = drawingsOn(plan.get().head()).join();
+    List<HandleMark> marks = new ArrayList<>();
+    if (section.isPresent()) {
+      String name =
+          sections(plan.get().pattern(), section.getAsInt()).get(section.getAsInt()).name();
+      for (Handle handle : Handles.of(plan.get(), section.getAsInt(), drawn)) {
+        marks.add(HandleMark.of(handle, name, ask.unit()));
+      }
+    }
+    Handles.ofPartLine(plan.get().head(), drawn)
+        .ifPresent(handle -> marks.add(HandleMark.of(handle, "", ask.unit())));
+    return marks;
+  }
+
+  private static List<Section> sections(Pattern pattern, int wanted) {
+    if (wanted < 0 || wanted >= pattern.sections().size()) {
+      throw new NoSuchElementException("There is no section " + (wanted + 1) + ".");
+    }
+    return new ArrayList<>(pattern.sections());
+  }
+
+  private Plan planned(Ask ask) {
+    return plan(ask).orElseThrow(() -> new NoSuchElementException("There is no plan to change."));
+  }
+
+  private static SectionFields fields(Ask ask, Plan plan) {
+    return new SectionFields(PageWriter.dimensions(plan), ask.unit());
+  }
+
+  private static Pattern with(Pattern pattern, List<Section> sections) {
+    return new Pattern(pattern.title(), pattern.summary(), pattern.order(), sections);
+  }
+
   private Changed save(Ask ask, String revision, Pattern before, Pattern after, String said)
       throws IOException {
     PatternDesk.Saved saved = patterns.save(ask.pattern(), revision, after);
@@ -299,7 +377,7 @@ final class Desk {
     }
     synchronized (this) {
       Steps its = steps.computeIfAbsent(saved.open().name(), n -> new Steps());
-      its.done.push(before);
+      its.done.push(Step.of(before));
       its.takenBack.clear();
     }
     boolean copied = !saved.open().name().equals(ask.pattern());
@@ -331,17 +409,32 @@ final class Desk {
     return new Changed(End.WRONG, page.withCards(cards));
   }
 
+  /**
+   * Wears the part elsewhere, as a step that can be taken back.
+   *
+   * @param part in the words of an {@link Ask}
+   */
+  Changed movePart(Ask ask, String part) {
+    open(ask);
+    synchronized (this) {
+      Steps its = steps.computeIfAbsent(ask.pattern(), n -> new Steps());
+      its.done.push(Step.of(ask.part()));
+      its.takenBack.clear();
+    }
+    return new Changed(End.DONE, page(ask.withPart(part), new Remark("Part moved.", "", "")));
+  }
+
   /** Takes the last step back, or does again what was taken back. */
   Changed step(Ask ask, String revision, boolean back) throws IOException {
     PatternDesk.Open open = open(ask);
-    Pattern target;
+    Step target;
     synchronized (this) {
       Steps its = steps.getOrDefault(ask.pattern(), new Steps());
-      Deque<Pattern> from = back ? its.done : its.takenBack;
+      Deque<Step> from = back ? its.done : its.takenBack;
       if (from.isEmpty()) {
         return new Changed(End.DONE, page(ask));
       }
-      if (!open.revision().equals(revision)) {
+      if (from.peek().pattern().isPresent() && !open.revision().equals(revision)) {
         return new Changed(
             End.BESIDE,
             page(
@@ -353,10 +446,14 @@ final class Desk {
                     "")));
       }
       target = from.pop();
-      (back ? its.takenBack : its.done).push(open.pattern());
+      (back ? its.takenBack : its.done)
+          .push(target.part().isPresent() ? Step.of(ask.part()) : Step.of(open.pattern()));
     }
-    patterns.save(ask.pattern(), revision, target);
+    if (target.pattern().isPresent()) {
+      patterns.save(ask.pattern(), revision, target.pattern().get());
+    }
+    Ask then = target.part().map(ask::withPart).orElse(ask);
     return new Changed(
-        End.DONE, page(ask, new Remark(back ? "Taken back." : "Done again.", "", "")));
+        End.DONE, page(then, new Remark(back ? "Taken back." : "Done again.", "", "")));
   }
 }

@@ -24,6 +24,7 @@ import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.Set;
+import java.util.OptionalInt;
 import java.util.function.Supplier;
 
 /** The local web server. It listens to this machine alone. */
@@ -105,10 +106,13 @@ public final class PageServer {
     config.routes.get("/", context -> show(context, "page.jte", desk.page(ask(context))));
     config.routes.get("/work", this::work);
     config.routes.get("/later", context -> show(context, "later.jte", desk.page(ask(context))));
+    config.routes.get("/try", this::tryOut);
+    config.routes.get("/handles", this::handles);
     config.routes.post("/section/{index}", this::change);
     config.routes.post("/pattern", this::changePattern);
     config.routes.post("/patterns", this::makePattern);
     new DocumentPages(workspace, today, guard.changeToken(), this::show).route(config);
+    config.routes.post("/part", this::movePart);
     config.routes.post("/undo", context -> step(context, true));
     config.routes.post("/redo", context -> step(context, false));
     sheets.register(config);
@@ -186,6 +190,29 @@ public final class PageServer {
             ask(context),
             Optional.ofNullable(context.formParam("title")).orElse("").strip(),
             Optional.ofNullable(context.formParam("begin")).orElse("")));
+  }
+
+  private void tryOut(Context context) {
+    Map<String, String> typed = new HashMap<>();
+    context.queryParamMap().forEach((name, values) -> typed.put(name, values.get(0)));
+    answer(context, desk.tried(ask(context), section(context), typed));
+  }
+
+  private void movePart(Context context) {
+    String to = Optional.ofNullable(context.formParam("to")).orElse("");
+    answer(context, desk.movePart(ask(context), to));
+  }
+
+  private void handles(Context context) {
+    show(context, "handles.jte", desk.handles(ask(context), section(context)));
+  }
+
+  private static OptionalInt section(Context context) {
+    String index = Optional.ofNullable(context.queryParam("section")).orElse("");
+    if (!index.matches("\\d{0,4}")) {
+      throw new BadRequestResponse("There is no such section.");
+    }
+    return index.isEmpty() ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(index));
   }
 
   private void step(Context context, boolean back) throws IOException {

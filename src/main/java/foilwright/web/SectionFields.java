@@ -4,6 +4,7 @@ import foilwright.pattern.Background;
 import foilwright.pattern.Extent;
 import foilwright.pattern.Fill;
 import foilwright.pattern.HeadDimensions;
+import foilwright.pattern.KeptCover;
 import foilwright.pattern.LowerEnd;
 import foilwright.pattern.RegionSpec;
 import foilwright.pattern.Run;
@@ -24,15 +25,18 @@ import java.util.OptionalInt;
  * into a share of the same measure.
  */
 final class SectionFields {
-  private static final String SLICE = "slice";
+  static final String SLICE = "slice";
   private static final String LAST_SLICE = "last-slice";
   private static final String SLICES = "slices";
-  private static final String BACKGROUND = "background";
+  static final String BACKGROUND = "background";
   private static final String LAST_BACKGROUND = "last-background";
-  private static final String ANGLE = "angle";
+  static final String ANGLE = "angle";
   private static final String LOWER_END = "lower-end";
-  private static final String INSET = "inset";
-  private static final String OFFSET = "offset";
+  static final String INSET = "inset";
+  static final String OFFSET = "offset";
+  static final String COVER_AT_HAIRLINE = "cover-at-hairline";
+  static final String COVER_AT_PART = "cover-at-part";
+  private static final String COVER_OVER_FRINGE = "cover-over-fringe";
   private static final int MOST_SLICES = 200;
 
   private final HeadDimensions head;
@@ -91,6 +95,10 @@ final class SectionFields {
     Optional<Extent> inset = section.region().insetFromHairline();
     fields.add(length(INSET, "Inset from hairline", inset.orElse(Extent.zero())));
     fields.add(length(OFFSET, "Before the first slice", fill.offset()));
+    KeptCover cover = section.keptCover();
+    cover.atHairline().ifPresent(e -> fields.add(length(COVER_AT_HAIRLINE, "Kept at hairline", e)));
+    cover.atPart().ifPresent(e -> fields.add(length(COVER_AT_PART, "Kept at part", e)));
+    cover.overFringe().ifPresent(e -> fields.add(length(COVER_OVER_FRINGE, "Kept over fringe", e)));
     return fields;
   }
 
@@ -144,57 +152,31 @@ final class SectionFields {
   private Section change(Section s, String key, String text) {
     Fill fill = s.fill();
     RegionSpec region = s.region();
+    KeptCover cover = s.keptCover();
     return switch (key) {
-      case SLICE -> with(s, region, s.shape(), slice(fill, first(fill.slice(), text)));
-      case LAST_SLICE -> with(s, region, s.shape(), slice(fill, last(fill.slice(), text)));
-      case SLICES -> with(s, region, s.shape(), slices(fill, text));
-      case BACKGROUND ->
-          with(s, region, s.shape(), background(fill, first(run(fill.background()), text)));
-      case LAST_BACKGROUND ->
-          with(s, region, s.shape(), background(fill, last(run(fill.background()), text)));
-      case ANGLE -> with(s, region, turned(s.shape(), angle(text)), fill);
-      case LOWER_END -> with(s, region, lowered(s.shape(), text), fill);
+      case SLICE -> s.withFill(fill.withSlice(first(fill.slice(), text)));
+      case LAST_SLICE -> s.withFill(fill.withSlice(last(fill.slice(), text)));
+      case SLICES -> s.withFill(slices(fill, text));
+      case BACKGROUND -> s.withFill(background(fill, first(run(fill.background()), text)));
+      case LAST_BACKGROUND -> s.withFill(background(fill, last(run(fill.background()), text)));
+      case ANGLE -> s.withShape(turned(s.shape(), angle(text)));
+      case LOWER_END -> s.withShape(lowered(s.shape(), text));
       case INSET ->
-          with(
-              s,
+          s.withRegion(
               region.withInsetFromHairline(
-                  extent(region.insetFromHairline().orElse(Extent.zero()), text)),
-              s.shape(),
-              fill);
-      case OFFSET -> with(s, region, s.shape(), fill.withOffset(extent(fill.offset(), text)));
+                  extent(region.insetFromHairline().orElse(Extent.zero()), text)));
+      case OFFSET -> s.withFill(fill.withOffset(extent(fill.offset(), text)));
+      case COVER_AT_HAIRLINE ->
+          s.withKeptCover(
+              new KeptCover(covered(cover.atHairline(), text), cover.atPart(), cover.overFringe()));
+      case COVER_AT_PART ->
+          s.withKeptCover(
+              new KeptCover(cover.atHairline(), covered(cover.atPart(), text), cover.overFringe()));
+      case COVER_OVER_FRINGE ->
+          s.withKeptCover(
+              new KeptCover(cover.atHairline(), cover.atPart(), covered(cover.overFringe(), text)));
       default -> throw new IllegalArgumentException("there is no field " + key);
     };
-  }
-
-  private static Section with(Section s, RegionSpec region, SectionShape shape, Fill fill) {
-    return new Section(
-        s.name(),
-        s.why(),
-        region,
-        shape,
-        s.from(),
-        fill,
-        s.mirror(),
-        s.turned(),
-        s.zigzagParting(),
-        s.brickLay(),
-        s.keptCover(),
-        s.seen(),
-        s.leaveOut());
-  }
-
-  private static Fill slice(Fill f, Run slice) {
-    return new Fill(
-        f.slices(),
-        f.offset(),
-        slice,
-        f.background(),
-        f.remainder(),
-        f.picks(),
-        f.foils(),
-        f.shortEnds(),
-        f.mix(),
-        f.startFromScalp());
   }
 
   private static Fill slices(Fill f, String text) {
@@ -241,6 +223,10 @@ final class SectionFields {
   private static Run run(Background background) {
     return width(background)
         .orElseThrow(() -> new IllegalArgumentException("there is no background here"));
+  }
+
+  private Optional<Extent> covered(Optional<Extent> before, String text) {
+    return Optional.of(extent(before.orElse(Extent.zero()), text));
   }
 
   private Run first(Run run, String text) {

@@ -1,8 +1,8 @@
 // The head that can be turned. Loaded when it is first asked for.
 import * as three from '/assets/three.module.min.js';
 
-const HUES = [0xe69f00, 0x56b4e9, 0x009e73, 0xcc79a7, 0x0072b2, 0xd55e00, 0xf0e442];
 const LIT = 0x005a8c;
+const INK = 0x3a3530;
 const CENTRE = new three.Vector3(0, 5, 25);
 const FAR = 560;
 const START = { turn: 205, rise: 22 };
@@ -23,10 +23,34 @@ function mesh(part, colour) {
   );
 }
 
-function line(points) {
+function line(points, colour = 0x5f5952) {
   const shape = new three.BufferGeometry();
   shape.setAttribute('position', new three.Float32BufferAttribute(points, 3));
-  return new three.Line(shape, new three.LineBasicMaterial({ color: 0x5f5952 }));
+  return new three.Line(shape, new three.LineBasicMaterial({ color: colour }));
+}
+
+/** A thin pane with its edge, seen only while its section is picked. */
+function pane(section) {
+  const shape = new three.BufferGeometry();
+  shape.setAttribute('position', new three.Float32BufferAttribute(section.plane, 3));
+  shape.setIndex([0, 1, 2, 0, 2, 3]);
+  const glass = new three.Mesh(
+    shape,
+    new three.MeshBasicMaterial({
+      color: LIT, transparent: true, opacity: 0.16, side: three.DoubleSide, depthWrite: false,
+    }),
+  );
+  const edge = new three.LineLoop(
+    new three.BufferGeometry().setAttribute(
+      'position', new three.Float32BufferAttribute(section.plane, 3),
+    ),
+    new three.LineBasicMaterial({ color: LIT }),
+  );
+  const both = new three.Group();
+  both.add(glass, edge);
+  both.visible = false;
+  both.userData = { section: String(section.section) };
+  return both;
 }
 
 function number(foil) {
@@ -59,6 +83,10 @@ export function turningHead(canvas, pin) {
   camera.up.set(0, 0, 1);
   let scene = new three.Scene();
   let foils = [];
+  let partings = [];
+  let panes = [];
+  let picked = null;
+  let lit = new Set();
   let view = { ...START };
 
   function draw() {
@@ -103,18 +131,48 @@ export function turningHead(canvas, pin) {
     for (const part of model.backgrounds) scene.add(mesh(part, 0x9a9288));
     for (const points of model.lines) scene.add(line(points));
     foils = model.foils.map((foil) => {
-      const part = mesh(foil, HUES[foil.section % HUES.length]);
-      part.userData = { number: String(foil.number), hue: HUES[foil.section % HUES.length] };
+      const part = mesh(foil, foil.colour);
+      part.userData = { number: String(foil.number), hue: foil.colour };
       scene.add(part, number(foil));
       return part;
     });
-    draw();
+    partings = [];
+    panes = [];
+    for (const section of model.sections) {
+      for (const points of section.partings) {
+        const parting = line(points, INK);
+        parting.userData = { section: String(section.section) };
+        partings.push(parting);
+      }
+      if (section.plane) panes.push(pane(section));
+    }
+    if (partings.length) scene.add(...partings);
+    if (panes.length) scene.add(...panes);
+    light(lit);
+    pick(picked);
   }
 
   function light(numbers) {
+    lit = numbers;
     for (const foil of foils) {
       foil.material.color.set(numbers.has(foil.userData.number) ? LIT : foil.userData.hue);
     }
+    draw();
+  }
+
+  /** Shows the planes of a section, by its place, and its partings in the accent; null for none. */
+  function pick(section) {
+    picked = section;
+    for (const parting of partings) {
+      parting.material.color.set(parting.userData.section === section ? LIT : INK);
+    }
+    for (const each of panes) each.visible = each.userData.section === section;
+    canvas.dataset.planes = String(panes.filter((each) => each.visible).length);
+    draw();
+  }
+
+  function turnTo(turn, rise) {
+    view = { turn, rise };
     draw();
   }
 
@@ -163,5 +221,5 @@ export function turningHead(canvas, pin) {
     }
   });
   new ResizeObserver(draw).observe(canvas);
-  return { show, light };
+  return { show, light, pick, turnTo };
 }

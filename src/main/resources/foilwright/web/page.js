@@ -16,6 +16,7 @@ function showLarge(view) {
     figure.classList.toggle('large', is);
     figure.querySelector('.swap').setAttribute('aria-pressed', String(is));
   }
+  work.dispatchEvent(new Event('view'));
 }
 
 function numbersAt(element) {
@@ -41,6 +42,7 @@ const turn = document.getElementById('turn').content;
 const turnParts = [...turn.children];
 const [turnButton, turnFigure, turnWrong] = turnParts;
 let head = null;
+let pickedSection = null;
 
 function placeTurn() {
   document.getElementById('turning')?.append(...turnParts);
@@ -55,11 +57,21 @@ async function showHead() {
     const answer = await fetch(`/head.json?${document.getElementById('now').dataset.query}`);
     if (!answer.ok) throw new Error('There is no plan to draw.');
     head.show(await answer.json());
+    head.pick(pickedSection);
     turnFigure.dataset.shown = document.getElementById('now').dataset.query;
   } catch (error) {
     turnWrong.textContent = `The head to turn cannot be shown here. ${error.message}`;
   }
 }
+
+turnFigure.addEventListener('click', (event) => {
+  const to = event.target.closest('[data-turn]:not(canvas)');
+  if (to) head?.turnTo(...to.dataset.turn.split(' ').map(Number));
+});
+work.addEventListener('picked', (event) => {
+  pickedSection = event.detail;
+  head?.pick(pickedSection);
+});
 
 turnButton.addEventListener('click', () => {
   turnFigure.hidden = !turnFigure.hidden;
@@ -69,6 +81,7 @@ turnButton.addEventListener('click', () => {
 
 function pin(number) {
   pinned = pinned === number ? null : number;
+  if (pinned) work.dispatchEvent(new CustomEvent('foil', { detail: pinned }));
   for (const button of all('.pin')) {
     button.setAttribute('aria-pressed', String(button.closest('tr').dataset.number === pinned));
   }

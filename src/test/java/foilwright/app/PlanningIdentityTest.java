@@ -84,7 +84,7 @@ class PlanningIdentityTest {
         PartSide.LEFT, plan(PlanRequest.of("v-back").withGuest("guest-07")).head().part().side());
     assertEquals(
         PartSide.NONE,
-        plan(PlanRequest.of("v-back").withGuest("guest-07").withPart(PartSide.NONE))
+        plan(PlanRequest.of("v-back").withGuest("guest-07").withPart(PartWish.on(PartSide.NONE)))
             .head()
             .part()
             .side());
