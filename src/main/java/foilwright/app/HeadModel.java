@@ -66,9 +66,7 @@ public final class HeadModel {
     for (PlacedSection section : plan.placement().sections()) {
       Group drawn = new Group().put("section", section.index());
       drawn.put("partings", section.partings().stream().map(model::line).toList());
-      model
-          .planeOfFirst(section)
-          .ifPresent(corners -> drawn.put("plane", coordinates(corners)));
+      model.planeOfFirst(section).ifPresent(corners -> drawn.put("plane", coordinates(corners)));
       sections.add(drawn.members());
       for (Region background : section.backgrounds()) {
         backgrounds.add(model.put(new Group(), background, ABOVE_MM / 2).members());

@@ -1,8 +1,8 @@
 package foilwright.app;
 
 import foilwright.drawing.Scene;
-import foilwright.drawing.svg.PageLetters;
 import foilwright.drawing.View;
+import foilwright.drawing.svg.PageLetters;
 import foilwright.drawing.svg.SvgLetters;
 import foilwright.drawing.svg.SvgWriter;
 import foilwright.geometry.Vector3;

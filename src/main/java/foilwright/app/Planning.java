@@ -99,7 +99,8 @@ public final class Planning {
       PlanRequest request,
       Consumer<String> progress,
       Consumer<Head> whenMeasured) {
-    Planning planning = new Planning(workspace, request, progress, whenMeasured, UnaryOperator.identity());
+    Planning planning =
+        new Planning(workspace, request, progress, whenMeasured, UnaryOperator.identity());
     return workspace
         .plans()
         .plan(

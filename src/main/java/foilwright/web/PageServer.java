@@ -23,8 +23,8 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
-import java.util.Set;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Supplier;
 
 /** The local web server. It listens to this machine alone. */

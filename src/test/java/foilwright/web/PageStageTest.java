@@ -246,7 +246,8 @@ class PageStageTest extends PageTrial {
     Page page = open();
     button(page, "A head to turn").click();
     Locator head = page.getByRole(AriaRole.APPLICATION);
-    assertThat(page.locator("#turn-figure")).hasAttribute("data-shown", Pattern.compile("dark-rim"));
+    assertThat(page.locator("#turn-figure"))
+        .hasAttribute("data-shown", Pattern.compile("dark-rim"));
     for (String[] side :
         new String[][] {
           {"Turn to the front", "0 8"},
@@ -259,7 +260,8 @@ class PageStageTest extends PageTrial {
       assertThat(head).hasAttribute("data-turn", side[1]);
       head.screenshot(
           new Locator.ScreenshotOptions()
-              .setPath(Path.of("target", "screens", "turned-" + side[1].replace(' ', '-') + ".png")));
+              .setPath(
+                  Path.of("target", "screens", "turned-" + side[1].replace(' ', '-') + ".png")));
     }
     openCard(page, 0);
     assertThat(head).hasAttribute("data-planes", "2");
