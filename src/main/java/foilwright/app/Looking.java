@@ -18,6 +18,7 @@ import foilwright.look.Advice;
 import foilwright.look.Dye;
 import foilwright.look.HairColours;
 import foilwright.look.Look;
+import foilwright.look.LookFigures;
 import foilwright.look.LookSettings;
 import foilwright.look.LookSide;
 import foilwright.look.Studio;
@@ -128,6 +129,23 @@ public final class Looking {
         later,
         advice,
         Advice.ranked(after.figures(), minutes));
+  }
+
+  /**
+   * What the figures of looks at one plan say.
+   *
+   * @param now as the hair is worn after the visit
+   * @param later the same after some months, if it was looked at
+   * @param months until then
+   */
+  public static List<Advice> advice(
+      Plan plan, LookFigures now, Optional<LookFigures> later, double months) {
+    return Advice.from(
+        now,
+        Optional.empty(),
+        Optional.empty(),
+        later.map(then -> new Advice.Later(then, months, Growth.USUAL.over(months).words())),
+        foil -> minutes(plan, foil));
   }
 
   private LookedPlan.Seen fallen(

@@ -37,6 +37,7 @@ public final class PageServer {
   private final Supplier<LocalDate> today;
   private final Desk desk;
   private final SheetPages sheets;
+  private final LookPages looks;
   private final Guard guard = new Guard();
   private final Assets assets = new Assets();
   private final TemplateEngine templates =
@@ -49,6 +50,7 @@ public final class PageServer {
     this.today = today;
     desk = new Desk(workspace, today, guard.changeToken());
     sheets = new SheetPages(desk, today, this::show);
+    looks = new LookPages(desk, this::show);
     Thread first = new Thread(this::warmUp, "first page");
     first.setDaemon(true);
     first.start();
@@ -91,6 +93,7 @@ public final class PageServer {
 
   /** Stops when what it is doing is done. */
   public void stop() {
+    looks.stop();
     server.stop();
   }
 
@@ -117,6 +120,7 @@ public final class PageServer {
     config.routes.post("/redo", context -> step(context, false));
     sheets.register(config);
     config.routes.get("/head.json", this::head);
+    looks.register(config);
     config.routes.get("/visit.ics", this::calendar);
     config.routes.get("/assets/{name}", assets::send);
     config.routes.exception(
