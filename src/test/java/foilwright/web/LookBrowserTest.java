@@ -183,7 +183,7 @@ class LookBrowserTest extends PageTrial {
     Page page = open();
     page.getByText("Beside another pattern").click();
     Locator form = panel(page).getByRole(AriaRole.FORM, new Locator.GetByRoleOptions().setName("Compare"));
-    form.getByLabel("Pattern").selectOption("v-back");
+    form.getByLabel("Compare with").selectOption("v-back");
     button(page, "Compare").click();
     Locator table =
         page.getByRole(
