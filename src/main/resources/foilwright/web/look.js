@@ -3,6 +3,7 @@ const bytes = crypto.getRandomValues(new Uint8Array(12));
 const viewer = [...bytes].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 const other = viewer.split('').reverse().join('');
 const panel = document.getElementById('look-panel');
+const besidePanel = document.getElementById('beside-panel');
 const ways = panel.querySelector('.look-ways');
 const shown = panel.querySelector('.look-shown');
 const words = panel.querySelector('.look-words');
@@ -176,7 +177,7 @@ shown.addEventListener('click', (event) => {
 });
 
 function patterns() {
-  const choice = panel.querySelector('select[name="other"]');
+  const choice = besidePanel.querySelector('select');
   const chosen = choice.value;
   const all = document.getElementById('pick-pattern');
   choice.replaceChildren(
@@ -188,10 +189,10 @@ function patterns() {
 }
 
 let comparing = 0;
-const besideState = panel.querySelector('.beside-state');
-const beside = panel.querySelector('.beside');
+const besideState = besidePanel.querySelector('.beside-state');
+const beside = besidePanel.querySelector('.beside');
 
-panel.querySelector('.look-beside form').addEventListener('submit', async (event) => {
+besidePanel.querySelector('form').addEventListener('submit', async (event) => {
   event.preventDefault();
   const turn = ++comparing;
   let there = false;

@@ -182,7 +182,8 @@ class LookBrowserTest extends PageTrial {
   void twoPatternsStandSideBySide() throws IOException {
     Page page = open();
     page.getByText("Beside another pattern").click();
-    Locator form = panel(page).getByRole(AriaRole.FORM, new Locator.GetByRoleOptions().setName("Compare"));
+    Locator form =
+        page.getByRole(AriaRole.FORM, new Page.GetByRoleOptions().setName("Compare"));
     form.getByLabel("Compare with").selectOption("v-back");
     button(page, "Compare").click();
     Locator table =
