@@ -40,8 +40,7 @@ record LookAsk(
         Arrays.stream(HairStyle.values())
             .filter(s -> s.words().equals(style))
             .findFirst()
-            .orElseThrow(
-                () -> new BadRequestResponse("Hair is not worn \"" + style + "\" here.")),
+            .orElseThrow(() -> new BadRequestResponse("Hair is not worn \"" + style + "\" here.")),
         parameter.apply("fine") != null);
   }
 

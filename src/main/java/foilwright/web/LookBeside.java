@@ -22,8 +22,7 @@ public record LookBeside(Half first, Half second, String way, List<Row> rows) {
   /** One of the two. */
   public record Half(String title, Plan plan, LookFigures figures, List<Picture> pictures) {
     static Half of(Plan plan, LiveLook.Seen seen, List<Picture> pictures) {
-      return new Half(
-          plan.pattern().title(), plan, seen.figures().orElseThrow(), pictures);
+      return new Half(plan.pattern().title(), plan, seen.figures().orElseThrow(), pictures);
     }
 
     private Optional<double[]> chairMinutes() {
@@ -98,10 +97,7 @@ public record LookBeside(Half first, Half second, String way, List<Row> rows) {
   }
 
   private static Row share(
-      String label,
-      Half first,
-      Half second,
-      java.util.function.Function<LookFigures, Share> of) {
+      String label, Half first, Half second, java.util.function.Function<LookFigures, Share> of) {
     double one = of.apply(first.figures).toPercent();
     double other = of.apply(second.figures).toPercent();
     return new Row(
@@ -112,12 +108,7 @@ public record LookBeside(Half first, Half second, String way, List<Row> rows) {
   }
 
   private static Row row(
-      String label,
-      Half first,
-      Half second,
-      ToDoubleFunction<Half> of,
-      String unit,
-      int decimals) {
+      String label, Half first, Half second, ToDoubleFunction<Half> of, String unit, int decimals) {
     double one = of.applyAsDouble(first);
     double other = of.applyAsDouble(second);
     String form = "%." + decimals + "f%s";

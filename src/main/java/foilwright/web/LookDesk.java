@@ -69,8 +69,7 @@ final class LookDesk {
     boolean grows = ask.fine() && wanted.months() > 0;
     Step step = begin(ask.viewer());
     try {
-      LiveLook.Seen after =
-          live.look(ask.viewer(), plan, wanted, part(step, 0, grows ? 0.5 : 0.7));
+      LiveLook.Seen after = live.look(ask.viewer(), plan, wanted, part(step, 0, grows ? 0.5 : 0.7));
       LookFigures figures = after.figures().orElseThrow();
       Optional<LookFigures> now =
           grows
@@ -85,8 +84,7 @@ final class LookDesk {
                   Optional.empty(),
                   Optional.of(figures),
                   Looking.GROWTH_OF_MONTH.times(wanted.months()))
-              : Looking.advice(
-                  plan, figures, Optional.empty(), Optional.empty(), Length.ZERO);
+              : Looking.advice(plan, figures, Optional.empty(), Optional.empty(), Length.ZERO);
       return LookShown.of(
           wanted,
           ask.fine(),
@@ -107,7 +105,8 @@ final class LookDesk {
       LiveLook.Seen second = live.look(ask.viewer(), other, wanted, part(step, 0.5, 1));
       return LookBeside.of(
           LookBeside.Half.of(one, first, shown(first, first.figures().orElseThrow(), Map.of())),
-          LookBeside.Half.of(other, second, shown(second, second.figures().orElseThrow(), Map.of())),
+          LookBeside.Half.of(
+              other, second, shown(second, second.figures().orElseThrow(), Map.of())),
           wanted);
     } finally {
       under.remove(ask.viewer(), step);
@@ -150,8 +149,7 @@ final class LookDesk {
   }
 
   /** What no pattern changes is looked at once. */
-  private Map<LookSide, String> before(
-      Plan plan, LiveLook.Wanted after, LookAsk ask, Watch watch) {
+  private Map<LookSide, String> before(Plan plan, LiveLook.Wanted after, LookAsk ask, Watch watch) {
     LiveLook.Wanted wanted = after.withBefore(true).withFigures(false);
     BeforeKey key = new BeforeKey(plan.head(), plan.guest().hair(), wanted);
     Map<LookSide, String> found = before.get(key);

@@ -50,11 +50,7 @@ public record LookShown(
       String told,
       List<String> row) {
     static Picture of(
-        LookPicture picture,
-        String name,
-        Optional<String> before,
-        SideFigures figures,
-        int hairs) {
+        LookPicture picture, String name, Optional<String> before, SideFigures figures, int hairs) {
       String side = picture.side().words();
       String seen = range(figures.visible(), hairs);
       boolean halves = picture.side() == LookSide.FRONT || picture.side() == LookSide.BACK;
@@ -145,10 +141,7 @@ public record LookShown(
     if (points.equals("0.0")) {
       return "as of all hair";
     }
-    return points
-        + " points "
-        + (seen.compareTo(all) < 0 ? "less" : "more")
-        + " than of all hair";
+    return points + " points " + (seen.compareTo(all) < 0 ? "less" : "more") + " than of all hair";
   }
 
   /** One standard error of so many hairs either way. */

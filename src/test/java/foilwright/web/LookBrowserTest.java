@@ -76,7 +76,8 @@ class LookBrowserTest extends PageTrial {
     assertThat(page.locator("#seen-figure dd")).containsText(Pattern.compile("\\d %.*front \\d"));
     page.getByText("Figures and advice").click();
     for (String label :
-        List.of("Lightened, of all hair", "Lightened, of what is seen", "Lightened hair never seen")) {
+        List.of(
+            "Lightened, of all hair", "Lightened, of what is seen", "Lightened hair never seen")) {
       assertThat(panel(page)).containsText(label);
     }
     assertThat(panel(page)).containsText("of the hair is lightened;");
@@ -135,10 +136,11 @@ class LookBrowserTest extends PageTrial {
     assertThat(before).isVisible();
     assertNotEquals(source(page, "front"), before.getAttribute("src"));
     assertEquals(
-        "inset(0px 50% 0px 0px)",
-        before.evaluate("image => getComputedStyle(image).clipPath"));
-    panel(page).screenshot(new Locator.ScreenshotOptions().setPath(
-        Path.of("target", "screens", "look-wiped.png")));
+        "inset(0px 50% 0px 0px)", before.evaluate("image => getComputedStyle(image).clipPath"));
+    panel(page)
+        .screenshot(
+            new Locator.ScreenshotOptions()
+                .setPath(Path.of("target", "screens", "look-wiped.png")));
     page.keyboard().press("End");
     assertThat(slider).hasAttribute("aria-valuetext", "before only");
   }
@@ -182,15 +184,15 @@ class LookBrowserTest extends PageTrial {
   void twoPatternsStandSideBySide() throws IOException {
     Page page = open();
     page.getByText("Beside another pattern").click();
-    Locator form =
-        page.getByRole(AriaRole.FORM, new Page.GetByRoleOptions().setName("Compare"));
+    Locator form = page.getByRole(AriaRole.FORM, new Page.GetByRoleOptions().setName("Compare"));
     form.getByLabel("Compare with").selectOption("v-back");
     button(page, "Compare").click();
     Locator table =
         page.getByRole(
             AriaRole.REGION, new Page.GetByRoleOptions().setName("Both patterns in figures"));
     assertThat(table).isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(PATIENCE_MS));
-    assertThat(table.locator("tbody tr").first()).hasText(Pattern.compile("Foils\\s*11\\s*\\d+\\s*\\d+ more"));
+    assertThat(table.locator("tbody tr").first())
+        .hasText(Pattern.compile("Foils\\s*11\\s*\\d+\\s*\\d+ more"));
     Locator pictures = page.locator(".halves img");
     assertThat(pictures).hasCount(10);
     assertNotEquals(pictures.nth(0).getAttribute("src"), pictures.nth(5).getAttribute("src"));
