@@ -10,7 +10,6 @@ import foilwright.look.Advice;
 import foilwright.look.LookFigures;
 import foilwright.look.LookPicture;
 import foilwright.look.LookSide;
-import foilwright.units.Length;
 import foilwright.web.LookShown.Picture;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -77,14 +76,11 @@ final class LookDesk {
               : Optional.empty();
       Map<LookSide, String> untouched = before(plan, wanted, ask, part(step, 0.8, 1));
       List<Advice> advice =
-          now.isPresent()
-              ? Looking.advice(
-                  plan,
-                  now.get(),
-                  Optional.empty(),
-                  Optional.of(figures),
-                  Looking.GROWTH_OF_MONTH.times(wanted.months()))
-              : Looking.advice(plan, figures, Optional.empty(), Optional.empty(), Length.ZERO);
+          Looking.advice(
+              plan,
+              now.orElse(figures),
+              now.isPresent() ? Optional.of(figures) : Optional.empty(),
+              wanted.months());
       return LookShown.of(
           wanted,
           ask.fine(),
