@@ -3,9 +3,9 @@ package foilwright.app;
 import foilwright.document.ReadResult;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -19,7 +19,7 @@ final class KeptDocuments<T> {
   /** More than any document may have; a longer one is refused by its reader. */
   private static final int MOST_BYTES = 4 << 20;
 
-  private record Kept<T>(byte[] bytes, Found<T> found) {}
+  private record Kept<T>(ByteBuffer bytes, Found<T> found) {}
 
   private final Function<Path, ReadResult<T>> fromFile;
   private final Function<byte[], ReadResult<T>> fromBytes;
@@ -41,12 +41,13 @@ final class KeptDocuments<T> {
     return text(named, bytes);
   }
 
-  Found<T> text(String named, byte[] bytes) {
+  Found<T> text(String named, byte[] text) {
+    ByteBuffer bytes = ByteBuffer.wrap(text);
     Optional<Kept<T>> before = kept.find(named);
-    if (before.isPresent() && Arrays.equals(before.get().bytes(), bytes)) {
+    if (before.isPresent() && before.get().bytes().equals(bytes)) {
       return before.get().found();
     }
-    Found<T> found = new Found<>(named, fromBytes.apply(bytes));
+    Found<T> found = new Found<>(named, fromBytes.apply(text));
     kept.keep(named, new Kept<>(bytes, found));
     return found;
   }

@@ -151,7 +151,7 @@ public final class Placer {
     /** The earlier halves that were looked at by a name while this one was laid. */
     private final Map<String, List<Half>> lookedAt = new HashMap<>();
 
-    private final Map<Draft, PlacedFoil> finished = new IdentityHashMap<>();
+    private final IdentityHashMap<Draft, PlacedFoil> finished = new IdentityHashMap<>();
     private Optional<Region> slices = Optional.empty();
     private Optional<Region> between = Optional.empty();
     private Optional<Region> untouched = Optional.empty();
