@@ -127,7 +127,7 @@ public final class LookSheet {
   }
 
   /** How large each row is drawn (millimetres for a pixel) and where its lines break. */
-  private record Plan(double[] scales, List<Line> lines, double heightMm) {}
+  private record Plan(List<Double> scales, List<Line> lines, double heightMm) {}
 
   /**
    * The first row as large as the place lets it be, the others at a share of its scale, whichever
@@ -140,8 +140,8 @@ public final class LookSheet {
       Plan plan = largest(area, rows, rows.size() > 1 && isOneKind(rows) ? 1 : share);
       double drawn = 0;
       for (Line line : plan.lines()) {
-        double scale = plan.scales()[rows.indexOf(line.row())];
-        double weight = line.row() == rows.get(0) ? 2 : 1;
+        double scale = plan.scales().get(rows.indexOf(line.row()));
+        double weight = rows.indexOf(line.row()) == 0 ? 2 : 1;
         drawn += weight * scale * scale * line.widthPx() * line.heightPx();
       }
       if (drawn > most) {
@@ -152,7 +152,7 @@ public final class LookSheet {
     double spare = (area.height() - best.heightMm()) / best.lines().size();
     double y = area.y();
     for (Line line : best.lines()) {
-      double scale = best.scales()[rows.indexOf(line.row())];
+      double scale = best.scales().get(rows.indexOf(line.row()));
       double height = scale * line.heightPx();
       if (line.begins()) {
         marks.add(heading(line.row(), area.x(), y));
@@ -171,22 +171,23 @@ public final class LookSheet {
   private static Plan largest(Box area, List<Row> rows, double share) {
     double scale = 1;
     while (true) {
-      double[] scales = new double[rows.size()];
+      List<Double> scales = new ArrayList<>();
       List<Line> lines = new ArrayList<>();
       double height = 0;
       boolean fits = true;
-      for (int r = 0; r < scales.length; r++) {
-        scales[r] = r == 0 ? scale : scale * share;
+      for (int r = 0; r < rows.size(); r++) {
+        double own = r == 0 ? scale : scale * share;
+        scales.add(own);
         height += HEADING_MM;
         int from = 0;
         while (from < rows.get(r).pictures().size()) {
-          Line line = line(rows.get(r), from, area.width(), scales[r]);
+          Line line = line(rows.get(r), from, area.width(), own);
           fits &= line.to() > from;
           if (!fits) {
             break;
           }
           lines.add(line);
-          height += scales[r] * line.heightPx() + CAPTION_MM;
+          height += own * line.heightPx() + CAPTION_MM;
           from = line.to();
         }
       }
