@@ -3,6 +3,7 @@ package foilwright.fall;
 import foilwright.anatomy.Landmark;
 import foilwright.geometry.Vector3;
 import foilwright.geometry.surface.StarSurface;
+import foilwright.geometry.surface.TriangleMesh;
 import foilwright.head.Head;
 import foilwright.head.HeadForm;
 import java.util.function.ToDoubleFunction;
@@ -17,6 +18,9 @@ import java.util.stream.IntStream;
  * Outside the grid the value at its border holds. Between grid points values run linearly.
  */
 public final class Body {
+  /** Where the ridge of a shoulder runs on the template. */
+  static final double SHOULDER_Y = -47;
+
   private static final double SPACING_MM = 5;
   private static final Vector3 LOW = new Vector3(-235, -170, -420);
   private static final Vector3 HIGH = new Vector3(235, 165, 190);
@@ -29,6 +33,20 @@ public final class Body {
   private final int ny;
   private final int nz;
   private final float[] values;
+
+  private static final double BEARING_MM = 10;
+
+  /** No scalp reaches lower. */
+  private static final double SCALP_FROM_MM = -120;
+
+  /** How far out hair counts as being over the scalp it has run over. */
+  private static final double BEARING_OUT_MM = 40;
+
+  /** Where the skin below bears hair, by cells of a coarser grid; empty when it does everywhere. */
+  private boolean[] bearing = new boolean[0];
+
+  private int bearingY;
+  private int bearingZ;
 
   private Body(Vector3 low, Vector3 high, double spacing) {
     this.spacing = spacing;
@@ -48,6 +66,7 @@ public final class Body {
     body.fill((x, y, z) -> figure.head(x, y, z));
     body.straighten();
     body.combine(figure::others);
+    body.bear(head);
     return body;
   }
 
@@ -100,6 +119,38 @@ public final class Body {
                 }
               }
             });
+  }
+
+  private void bear(Head head) {
+    int bearingX = (int) (nx * spacing / BEARING_MM) + 1;
+    bearingY = (int) (ny * spacing / BEARING_MM) + 1;
+    bearingZ = (int) (nz * spacing / BEARING_MM) + 1;
+    bearing = new boolean[bearingX * bearingY * bearingZ];
+    TriangleMesh scalp = head.mesh();
+    for (int v = 0; v < scalp.vertexCount(); v++) {
+      Vector3 p = scalp.vertex(v);
+      Vector3 n = head.form().normal(p);
+      for (double out = 0; out <= BEARING_OUT_MM; out += BEARING_MM / 2) {
+        Vector3 q = p.plus(n.times(out));
+        bearing[bearingCell(q.x(), q.y(), q.z())] = true;
+      }
+    }
+  }
+
+  private int bearingCell(double x, double y, double z) {
+    int i = (int) ((x - lowX) / BEARING_MM);
+    int j = (int) ((y - lowY) / BEARING_MM);
+    int k = (int) ((z - lowZ) / BEARING_MM);
+    return (i * bearingY + j) * bearingZ + k;
+  }
+
+  /** Whether the skin under a place bears hair, to within a centimetre. */
+  boolean bearsHair(double x, double y, double z) {
+    if (bearing.length == 0) {
+      return true;
+    }
+    int at = z < SCALP_FROM_MM ? -1 : bearingCell(x, y, z);
+    return at >= 0 && at < bearing.length && bearing[at];
   }
 
   private interface Others {

@@ -12,6 +12,7 @@ import foilwright.hair.HairOnHead;
 import foilwright.head.Head;
 import foilwright.units.Density;
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * Where hairs root, how long each is and which way it sets out.
@@ -26,6 +27,17 @@ public final class Roots {
 
   private static final double CLUMP_MM = 7;
   private static final double LOCK_MM = 24;
+
+  /** One hair in so many is young or broken: short, and it goes its own way. */
+  private static final double STRAY_SHARE = 0.012;
+
+  /** How far hair of one side is combed over a part here and there, a standard deviation. */
+  private static final double ACROSS_PART_MM = 1.3;
+
+  /** Within this distance of a part or whorl hair sets out unsteadily. */
+  private static final double UNSTEADY_MM = 6;
+
+  private static final double UNSTEADY_RAD = 0.6;
 
   private final HairOnHead hair;
   private final long seed;
@@ -43,6 +55,8 @@ public final class Roots {
   private final long[] clumps;
   private final long[] locks;
   private final boolean[] right;
+  private final boolean[] stray;
+  private final float[] edges;
 
   private Roots(HairOnHead hair, FallSettings settings) {
     this.hair = hair;
@@ -68,6 +82,8 @@ public final class Roots {
     clumps = new long[count];
     locks = new long[count];
     right = new boolean[count];
+    stray = new boolean[count];
+    edges = new float[count];
     spread(expected, all);
     Comb comb = Comb.of(head);
     ScalarField beside = head.besidePart();
@@ -149,21 +165,49 @@ public final class Roots {
         p.plus(e.times(SPREAD_MM * noise(keys[i], 3))).plus(f.times(SPREAD_MM * noise(keys[i], 4)));
     put(places, i, moved);
     put(outward, i, n);
-    put(combs, i, comb.at(t));
     clumps[i] = cell(moved, CLUMP_MM, keys[i]);
     locks[i] = cell(moved, LOCK_MM, keys[i]);
-    double length = at.valueOf(hair.lengths()) + grownMm;
+    put(combs, i, combed(i, comb, at, n));
     double edge = at.valueOf(fromHairline);
+    edges[i] = (float) edge;
+    stray[i] = Noise.even(keys[i], 20) < STRAY_SHARE * uneven;
+    lengths[i] = (float) Math.max(2, (at.valueOf(hair.lengths()) + grownMm) * share(i, moved));
     if (edge < 6) {
       // Hair at the very edge is younger and shorter.
-      length *= 1 - 0.6 * uneven * (1 - edge / 6) * Noise.even(keys[i], 5);
+      lengths[i] *= (float) (1 - 0.6 * uneven * (1 - edge / 6) * Noise.even(keys[i], 5));
     }
+  }
+
+  /** The comb at a root: unsteady at a part or whorl, so that neither is a clean line or star. */
+  private Vector3 combed(int i, Comb comb, SurfacePoint at, Vector3 n) {
+    Vector3 way = comb.at(triangles[i]);
+    double from = at.valueOf(comb.distance);
+    if (uneven == 0 || from > 6 * UNSTEADY_MM) {
+      return way;
+    }
+    double over = ACROSS_PART_MM * (noise(clumps[i], 11) + 0.7 * noise(keys[i], 11));
+    double turn = UNSTEADY_RAD * Math.exp(-from / UNSTEADY_MM) * noise(keys[i], 12);
+    if (from < over && comb.isAtPart(triangles[i])) {
+      turn += Math.PI;
+    }
+    return way.times(Math.cos(turn)).plus(n.cross(way).times(Math.sin(turn)));
+  }
+
+  /** A hair's length over that of the cut: by hair, by clump, towards a clump's point, strays. */
+  private double share(int i, Vector3 place) {
     double share =
         1
             + 0.025 * noise(keys[i], 6)
             + 0.03 * noise(clumps[i], 6)
             + 0.02 * uneven * Math.log(Math.max(Noise.even(keys[i], 7), 1e-3));
-    lengths[i] = (float) Math.max(2, length * share);
+    double u = Math.abs(place.x() / CLUMP_MM - Math.rint(place.x() / CLUMP_MM));
+    double v = Math.abs(place.y() / CLUMP_MM - Math.rint(place.y() / CLUMP_MM));
+    share += 0.03 * uneven * (0.5 - u - v);
+    if (stray[i]) {
+      double young = Noise.even(keys[i], 13);
+      share *= 0.1 + 0.5 * young * young;
+    }
+    return share;
   }
 
   private double noise(long key, int stream) {
@@ -204,6 +248,8 @@ public final class Roots {
     clumps = new long[1];
     locks = new long[1];
     right = new boolean[1];
+    stray = new boolean[1];
+    edges = new float[] {1000};
     put(places, 0, place);
     put(this.outward, 0, outward);
     put(combs, 0, comb);
@@ -268,6 +314,16 @@ public final class Roots {
     return right[i];
   }
 
+  /** Whether it is young or broken, and so short and not where it was combed. */
+  boolean isStray(int i) {
+    return stray[i];
+  }
+
+  /** Distance of the root from the hairline along the scalp, millimetres. */
+  double edgeMm(int i) {
+    return edges[i];
+  }
+
   int triangle(int i) {
     return triangles[i];
   }
@@ -290,10 +346,19 @@ public final class Roots {
     private static final double WHORL_ASIDE_MM = 8;
     private static final double TURN_FADE_MM = 45;
     private static final double TURN_RAD = Math.toRadians(35);
-    private final Vector3[] directions;
 
-    private Comb(Vector3[] directions) {
+    /** In the middle of a whorl hair goes round it rather than away. */
+    private static final double CORE_MM = 9;
+
+    private static final double CORE_RAD = Math.toRadians(40);
+    private final Vector3[] directions;
+    private final boolean[] atPart;
+    private final ScalarField distance;
+
+    private Comb(Vector3[] directions, boolean[] atPart, ScalarField distance) {
       this.directions = directions;
+      this.atPart = atPart;
+      this.distance = distance;
     }
 
     static Comb of(Head head) {
@@ -326,14 +391,26 @@ public final class Roots {
               });
       ScalarField distance = SurfaceDistance.march(mesh, start);
       Vector3[] directions = new Vector3[mesh.triangleCount()];
+      boolean[] atPart = new boolean[directions.length];
+      Optional<ScalarField> part = head.distanceFromPart();
       for (int t = 0; t < directions.length; t++) {
         Vector3 away = DirectionField.gradientIn(mesh, distance, t);
         Vector3 n = mesh.normal(t);
         double mm = mesh.point(t, 1 / 3.0, 1 / 3.0).distance(whorl);
-        double turn = swirl * TURN_RAD * Math.exp(-mm / TURN_FADE_MM);
+        double turn =
+            swirl * (TURN_RAD * Math.exp(-mm / TURN_FADE_MM) + CORE_RAD * Math.exp(-mm / CORE_MM));
         directions[t] = away.times(Math.cos(turn)).plus(n.cross(away).times(Math.sin(turn)));
       }
-      return new Comb(directions);
+      for (int t = 0; t < directions.length; t++) {
+        for (int k = 0; k < 3 && part.isPresent(); k++) {
+          atPart[t] |= part.get().at(t, k) < 2 * ACROSS_PART_MM;
+        }
+      }
+      return new Comb(directions, atPart, distance);
+    }
+
+    boolean isAtPart(int triangle) {
+      return atPart[triangle];
     }
 
     Vector3 at(int triangle) {
