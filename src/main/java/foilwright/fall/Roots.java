@@ -221,8 +221,9 @@ public final class Roots {
       Vector3 place,
       Vector3 outward,
       Vector3 comb,
-      double lengthMm) {
-    return new Roots(hair, settings, place, outward, comb, lengthMm);
+      double lengthMm,
+      boolean isRight) {
+    return new Roots(hair, settings, place, outward, comb, lengthMm, isRight);
   }
 
   private Roots(
@@ -231,7 +232,8 @@ public final class Roots {
       Vector3 place,
       Vector3 outward,
       Vector3 comb,
-      double lengthMm) {
+      double lengthMm,
+      boolean isRight) {
     this.hair = hair;
     seed = settings.seed();
     uneven = settings.unevenness();
@@ -247,7 +249,7 @@ public final class Roots {
     keys = new long[1];
     clumps = new long[1];
     locks = new long[1];
-    right = new boolean[1];
+    right = new boolean[] {isRight};
     stray = new boolean[1];
     edges = new float[] {1000};
     put(places, 0, place);

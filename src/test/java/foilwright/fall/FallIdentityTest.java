@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import foilwright.anatomy.PartSide;
+import foilwright.anatomy.Zone;
+import foilwright.document.Documents;
+import foilwright.document.GuestDocument;
 import foilwright.geometry.Vector3;
 import foilwright.hair.HairOnHead;
 import foilwright.hair.HairProfile;
@@ -13,14 +16,21 @@ import foilwright.hair.Texture;
 import foilwright.head.Csv;
 import foilwright.head.Head;
 import foilwright.head.HeadKind;
+import foilwright.head.HeadSettings;
 import foilwright.head.PartSetting;
 import foilwright.units.Density;
 import foilwright.units.Length;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ForkJoinPool;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** The fall against closed forms, and what must hold of every head of hair. */
 class FallIdentityTest {
@@ -57,7 +67,7 @@ class FallIdentityTest {
       double memory) {
     FallSettings settings = EVEN.withStep(Length.ofMillimetres(step));
     return Fall.of(
-        Roots.single(BARE, settings, place, outward, comb, length),
+        Roots.single(BARE, settings, place, outward, comb, length, false),
         body,
         settings,
         Texture.STRAIGHT,
@@ -166,7 +176,8 @@ class FallIdentityTest {
   private Strands free(double step, double length, double memory) {
     FallSettings settings = EVEN.withStep(Length.ofMillimetres(step));
     return Fall.of(
-        Roots.single(BARE, settings, Vector3.ZERO, Vector3.UP, Vector3.RIGHT.times(1e-5), length),
+        Roots.single(
+            BARE, settings, Vector3.ZERO, Vector3.UP, Vector3.RIGHT.times(1e-5), length, false),
         nothing,
         settings,
         Texture.STRAIGHT,
@@ -252,24 +263,121 @@ class FallIdentityTest {
     }
   }
 
-  @Test
-  void noHairPassesThroughTheSkin() {
-    for (HairStyle style : HairStyle.values()) {
+  /**
+   * From the third point on, no point of any hair of any guest in any style lies more than 2.5 mm
+   * deep, and no more than one in ten thousand below the skin at all: half the grid on which the
+   * body is known, where its surface is hollow or sharp.
+   */
+  @ParameterizedTest
+  @EnumSource(HairStyle.class)
+  void noHairPassesThroughTheSkin(HairStyle style) {
+    for (GuestHair guest : guests()) {
       Strands strands =
           Fall.of(
-              FULL,
-              BODY,
-              FallSettings.USUAL.withHairs(4000).withStyle(style),
-              Texture.WAVED,
+              guest.hair(),
+              guest.body(),
+              FallSettings.USUAL.withHairs(2000).withStyle(style),
+              guest.hair().hair().texture(),
               Watch.NOBODY);
       double deepest = 0;
+      int below = 0;
       for (int h = 0; h < strands.count(); h++) {
         for (int i = strands.start(h) + 3; i < strands.start(h + 1); i++) {
-          double d = BODY.distance(strands.x(i), strands.y(i), strands.z(i));
+          double d = guest.body().distance(strands.x(i), strands.y(i), strands.z(i));
           deepest = Math.min(deepest, d);
+          below += d < 0 ? 1 : 0;
         }
       }
-      assertTrue(deepest > -2.5, style + " goes " + -deepest + " mm deep");
+      String what = guest.name() + " " + style.words();
+      assertTrue(deepest > -2.5, what + " goes " + -deepest + " mm deep");
+      assertTrue(below <= 1e-4 * strands.pointCount(), what + ": " + below + " points below");
+    }
+  }
+
+  private record GuestHair(String name, HairOnHead hair, Body body) {}
+
+  private static final List<GuestHair> GUESTS = new ArrayList<>();
+
+  private static synchronized List<GuestHair> guests() {
+    if (GUESTS.isEmpty()) {
+      for (String name : List.of("03", "07", "12", "15", "18", "21", "30")) {
+        GuestDocument guest =
+            Documents.readGuest(Path.of("shared/guests/guest-" + name + ".json"))
+                .value()
+                .orElseThrow();
+        Head head = guest.fitHead(HeadSettings.USUAL).head().orElseThrow();
+        GUESTS.add(new GuestHair(name, HairOnHead.of(head, guest.hair()), Body.of(head)));
+      }
+    }
+    return GUESTS;
+  }
+
+  /** Without unevenness a hair and the one mirrored to it fall alike to rounding. */
+  @Test
+  void mirroredHairFallsMirrored() {
+    for (HairStyle style : HairStyle.values()) {
+      FallSettings settings = EVEN.withStyle(style);
+      for (double azimuth : new double[] {0.4, 1.2, 2.5}) {
+        Vector3 place =
+            HEAD.nearestOnScalp(new Vector3(70 * Math.sin(azimuth), 70 * Math.cos(azimuth), 90))
+                .point();
+        Vector3 out = HEAD.form().normal(place);
+        Vector3 comb = out.cross(new Vector3(0.2, 0.9, 0.1)).unit();
+        float[] here =
+            Fall.of(
+                    Roots.single(FULL, settings, place, out, comb, 260, place.x() > 0),
+                    BODY,
+                    settings,
+                    Texture.STRAIGHT,
+                    Fall.MEMORY_MM)
+                .points();
+        float[] there =
+            Fall.of(
+                    Roots.single(
+                        FULL,
+                        settings,
+                        place.mirrored(),
+                        out.mirrored(),
+                        comb.mirrored(),
+                        260,
+                        place.x() < 0),
+                    BODY,
+                    settings,
+                    Texture.STRAIGHT,
+                    Fall.MEMORY_MM)
+                .points();
+        // But for the coil, half a millimetre wide, which winds one way on both sides.
+        for (int i = 0; i < here.length; i += 3) {
+          assertEquals(here[i], -there[i], 1.05, style.words());
+          assertEquals(here[i + 1], there[i + 1], 1.05, style.words());
+          assertEquals(here[i + 2], there[i + 2], 1.05, style.words());
+        }
+      }
+    }
+  }
+
+  /** Means over uneven hair agree within 3 sigma, hairs of a clump of fifty counting as one. */
+  @Test
+  void leftAndRightHairFallAlikeOnAverage() {
+    Strands strands =
+        Fall.of(FULL, BODY, FallSettings.USUAL.withHairs(20_000), Texture.STRAIGHT, Watch.NOBODY);
+    double[][] sums = new double[2][7];
+    for (int h = 0; h < strands.count(); h++) {
+      int end = strands.start(h + 1) - 1;
+      double[] sum = sums[strands.x(strands.start(h)) > 0 ? 1 : 0];
+      double[] tip = {Math.abs(strands.x(end)), strands.y(end), strands.z(end)};
+      sum[0]++;
+      for (int c = 0; c < 3; c++) {
+        sum[1 + c] += tip[c];
+        sum[4 + c] += tip[c] * tip[c];
+      }
+    }
+    for (int c = 0; c < 3; c++) {
+      double left = sums[0][1 + c] / sums[0][0];
+      double right = sums[1][1 + c] / sums[1][0];
+      double variance = sums[0][4 + c] / sums[0][0] - left * left;
+      double clumps = strands.count() / 2 / 50.0;
+      assertEquals(left, right, 3 * Math.sqrt(2 * variance / clumps), "axis " + c);
     }
   }
 
@@ -330,5 +438,27 @@ class FallIdentityTest {
     }
     assertEquals(0.5, left / roots.count(), 0.005);
     assertEquals(FULL.hairs(HEAD.scalp()), roots.count() * roots.each(), 1);
+  }
+
+  /** Of any cap of the scalp, samples are the integral's share to 1 %, zone factors and all. */
+  @Test
+  void samplesAgreeWithTheIntegralOfDensity() {
+    HairOnHead uneven =
+        HairOnHead.of(
+            HEAD,
+            HairProfile.usual(Length.ofMillimetres(250))
+                .withZoneFactors(Map.of(Zone.CROWN, 1.5, Zone.NAPE_LEFT, 0.5, Zone.FRINGE, 0.8)));
+    for (HairOnHead hair : List.of(FULL, uneven)) {
+      Roots roots = Roots.of(hair, FallSettings.USUAL.withHairs(100_000));
+      Map<Zone, Integer> counted = new EnumMap<>(Zone.class);
+      for (int i = 0; i < roots.count(); i++) {
+        counted.merge(HEAD.zoneAt(roots.point(i)), 1, Integer::sum);
+      }
+      hair.hairsByZone(HEAD.scalp())
+          .forEach(
+              (zone, hairs) ->
+                  assertEquals(
+                      hairs, counted.get(zone) * roots.each(), 0.01 * hairs, zone.words()));
+    }
   }
 }
