@@ -35,9 +35,9 @@ public final class Roots {
   private static final double ACROSS_PART_MM = 1.3;
 
   /** Within this distance of a part or whorl hair sets out unsteadily. */
-  private static final double UNSTEADY_MM = 6;
+  private static final double UNSTEADY_MM = 2.5;
 
-  private static final double UNSTEADY_RAD = 0.6;
+  private static final double UNSTEADY_RAD = 0.35;
 
   private final HairOnHead hair;
   private final long seed;

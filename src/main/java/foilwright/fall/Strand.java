@@ -160,8 +160,8 @@ final class Strand {
       cx += 0.10 * noise(clump, 21) + 0.10 * noise(lock, 21);
       cy += 0.10 * noise(clump, 22) + 0.10 * noise(lock, 22);
     }
-    driftX = 0.020 * noise(key, 36) + 0.025 * noise(clump, 36);
-    driftY = 0.020 * noise(key, 37) + 0.025 * noise(clump, 37);
+    driftX = 0.005 * noise(key, 36) + 0.012 * noise(clump, 36);
+    driftY = 0.005 * noise(key, 37) + 0.012 * noise(clump, 37);
   }
 
   /** What a style makes of the comb, and how far along the hair it is felt. */
