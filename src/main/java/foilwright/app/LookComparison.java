@@ -163,7 +163,8 @@ public record LookComparison(
               + ".");
     }
     Row back = row(rows, "backContrast");
-    if (Math.abs(back.difference()) > TOLD_CONTRAST) {
+    boolean told = back.one() > 0 && back.other() > 0;
+    if (told && Math.abs(back.difference()) > TOLD_CONTRAST) {
       boolean more = back.difference() > 0;
       all.add(
           "At the back "

@@ -122,11 +122,7 @@ final class LookText {
         percent(f.left().toFraction()),
         percent(f.right().toFraction()),
         level ? String.format(Locale.ROOT, "%.0f mm", f.shelf().toMillimetres()) : "-",
-        level
-            ? f.reading()
-            : f.visible().toFraction() > 0
-                ? String.format(Locale.ROOT, "contrast %.1f", f.contrast())
-                : "dark");
+        level ? f.reading() : f.visible().toFraction() > 0 ? f.contrastWords() : "dark");
   }
 
   private static void add(Columns table, String name, LookFigures figures) {

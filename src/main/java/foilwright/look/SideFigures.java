@@ -24,7 +24,7 @@ import java.util.Locale;
  * @param contrast how much places differ from their surroundings of 41 mm: the root mean square of
  *     the CIEDE2000 difference, colours being taken without lamp and shade over 5 mm, which is what
  *     an eye tells apart at arm's length; what single hairs do by chance is taken off, so that it
- *     does not depend on how many are followed
+ *     does not depend on how many are followed; 0 when that is all there is
  * @param left lightened share of the hair that is seen on the client's left half; of the whole in a
  *     picture from a side
  * @param right the same of the right half
@@ -56,7 +56,7 @@ public record SideFigures(
    * 4.2}.
    */
   public String reading() {
-    String stands = String.format(Locale.ROOT, ", contrast %.1f", contrast);
+    String stands = ", " + contrastWords();
     if (bands >= FEW && spread > BANDED) {
       return String.format(
               Locale.ROOT, "as %.0f bands %.0f mm high", bands, bandHeight.toMillimetres())
@@ -67,6 +67,13 @@ public record SideFigures(
                 Locale.ROOT, "as %.0f ribbons %.0f mm wide", ribbons, ribbonWidth.toMillimetres())
             + stands
         : "as a veil, no single ribbons" + stands;
+  }
+
+  /** The contrast in words; where what single hairs do by chance is as much, that. */
+  public String contrastWords() {
+    return contrast > 0
+        ? String.format(Locale.ROOT, "contrast %.1f", contrast)
+        : "too fine to tell from single hairs";
   }
 
   /** Whether ribbons can be told apart. */

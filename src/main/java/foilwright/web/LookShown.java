@@ -159,6 +159,8 @@ public record LookShown(
   }
 
   static String contrast(SideFigures figures) {
-    return String.format(Locale.ROOT, "%.1f ΔE", figures.contrast());
+    return figures.contrast() > 0
+        ? String.format(Locale.ROOT, "%.1f ΔE", figures.contrast())
+        : figures.contrastWords();
   }
 }
