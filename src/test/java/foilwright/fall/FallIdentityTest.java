@@ -376,7 +376,7 @@ class FallIdentityTest {
       double left = sums[0][1 + c] / sums[0][0];
       double right = sums[1][1 + c] / sums[1][0];
       double variance = sums[0][4 + c] / sums[0][0] - left * left;
-      double clumps = strands.count() / 2 / 50.0;
+      double clumps = strands.count() / 100.0;
       assertEquals(left, right, 3 * Math.sqrt(2 * variance / clumps), "axis " + c);
     }
   }
