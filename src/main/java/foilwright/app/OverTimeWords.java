@@ -10,12 +10,15 @@ import java.util.stream.Collectors;
 
 /** What is said when foils would stay longer than they may. */
 final class OverTimeWords {
+  /** Code of the problem that the way that was asked for does not work. */
+  static final String FAILED = "foil-over-time";
+
   private OverTimeWords() {}
 
   /** The way that was asked for does not work. */
   static Problem failed(OverTime over, List<PlacedFoil> foils, WayOut way, List<Cure> cures) {
     return Problem.warning(
-            "foil-over-time",
+            FAILED,
             "",
             "out "
                 + way.word()

@@ -63,8 +63,15 @@ public record Fill(
   }
 
   public Fill withSlices(int count) {
+    return withSlices(OptionalInt.of(count));
+  }
+
+  /**
+   * @param count as many as fit when absent
+   */
+  public Fill withSlices(OptionalInt count) {
     return new Fill(
-        OptionalInt.of(count),
+        count,
         offset,
         slice,
         background,

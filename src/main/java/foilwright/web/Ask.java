@@ -50,6 +50,10 @@ public record Ask(
     return value == null ? otherwise : value;
   }
 
+  Ask withOut(WayOut way) {
+    return new Ask(pattern, guest, pace, part, way, unit);
+  }
+
   Ask withGuest(String number) {
     return new Ask(pattern, number, pace, part, out, unit);
   }

@@ -9,6 +9,8 @@ import foilwright.app.PatternDesk;
 import foilwright.app.Plan;
 import foilwright.app.PlanOutcome;
 import foilwright.app.Planning;
+import foilwright.app.Remedy;
+import foilwright.app.WayOut;
 import foilwright.app.Workspace;
 import foilwright.head.Head;
 import foilwright.pattern.Pattern;
@@ -57,14 +59,33 @@ final class Desk {
     private final Deque<Step> takenBack = new ArrayDeque<>();
   }
 
-  /** What was there before a step: the pattern, or the words of the part where that was moved. */
-  private record Step(Optional<Pattern> pattern, Optional<String> part) {
+  /**
+   * What was there before a step: the pattern, the words of the part where that was moved, or the
+   * way out where that was changed.
+   */
+  private record Step(Optional<Pattern> pattern, Optional<String> part, Optional<WayOut> out) {
     static Step of(Pattern before) {
-      return new Step(Optional.of(before), Optional.empty());
+      return new Step(Optional.of(before), Optional.empty(), Optional.empty());
     }
 
     static Step of(String partBefore) {
-      return new Step(Optional.empty(), Optional.of(partBefore));
+      return new Step(Optional.empty(), Optional.of(partBefore), Optional.empty());
+    }
+
+    static Step of(WayOut before) {
+      return new Step(Optional.empty(), Optional.empty(), Optional.of(before));
+    }
+
+    /** What is there now, to come back to. */
+    Step now(Ask ask, Pattern open) {
+      return pattern.isPresent()
+          ? of(open)
+          : part.isPresent() ? of(ask.part()) : of(ask.out());
+    }
+
+    Ask applied(Ask ask) {
+      Ask parted = part.map(ask::withPart).orElse(ask);
+      return out.map(parted::withOut).orElse(parted);
     }
   }
 
@@ -104,9 +125,7 @@ final class Desk {
       canRedo = !its.takenBack.isEmpty();
     }
     Optional<Plan> plan = outcome.plan();
-    List<Look> looks =
-        PageWriter.looks(
-            outcome.problems(), plan.map(p -> p.placement().problems()).orElse(List.of()));
+    List<Look> looks = PageWriter.looks(outcome.problems(), plan);
     Optional<PageWriter> writer = plan.map(p -> new PageWriter(p, ask.unit()));
     Optional<PageDrawings> drawings = plan.map(p -> drawingsOn(p.head()).join());
     return new WorkPage(
@@ -375,11 +394,7 @@ final class Desk {
                       + "\".",
                   saved.open().name())));
     }
-    synchronized (this) {
-      Steps its = steps.computeIfAbsent(saved.open().name(), n -> new Steps());
-      its.done.push(Step.of(before));
-      its.takenBack.clear();
-    }
+    done(saved.open().name(), Step.of(before));
     boolean copied = !saved.open().name().equals(ask.pattern());
     return new Changed(
         End.DONE,
@@ -416,12 +431,46 @@ final class Desk {
    */
   Changed movePart(Ask ask, String part) {
     open(ask);
-    synchronized (this) {
-      Steps its = steps.computeIfAbsent(ask.pattern(), n -> new Steps());
-      its.done.push(Step.of(ask.part()));
-      its.takenBack.clear();
-    }
+    done(ask.pattern(), Step.of(ask.part()));
     return new Changed(End.DONE, page(ask.withPart(part), new Remark("Part moved.", "", "")));
+  }
+
+  /**
+   * Does what a button beside a problem says, as a step that can be taken back.
+   *
+   * @param words of a remedy that the plan has
+   * @throws NoSuchElementException when it has none of these words; nothing is then changed
+   */
+  Changed cure(Ask ask, String revision, String words) throws IOException {
+    Remedy remedy =
+        page(ask).looks().stream()
+            .flatMap(look -> look.remedies().stream())
+            .filter(each -> each.words().equals(words))
+            .findFirst()
+            .orElseThrow(
+                () ->
+                    new NoSuchElementException(
+                        "The problem that this would cure is no longer there. Load the page"
+                            + " again."));
+    String said = "Done: " + words + ".";
+    if (remedy instanceof Remedy.OfSection change) {
+      Pattern before = open(ask).pattern();
+      try {
+        return save(ask, revision, before, change.applied(before), said);
+      } catch (IllegalArgumentException e) {
+        String notice = "Not changed: " + e.getMessage() + ".";
+        return new Changed(End.WRONG, page(ask, new Remark(notice, notice, "")));
+      }
+    }
+    Remedy.TakeOut change = (Remedy.TakeOut) remedy;
+    done(ask.pattern(), Step.of(ask.out()));
+    return new Changed(End.DONE, page(ask.withOut(change.way()), new Remark(said, "", "")));
+  }
+
+  private synchronized void done(String pattern, Step step) {
+    Steps its = steps.computeIfAbsent(pattern, n -> new Steps());
+    its.done.push(step);
+    its.takenBack.clear();
   }
 
   /** Takes the last step back, or does again what was taken back. */
@@ -446,14 +495,13 @@ final class Desk {
                     "")));
       }
       target = from.pop();
-      (back ? its.takenBack : its.done)
-          .push(target.part().isPresent() ? Step.of(ask.part()) : Step.of(open.pattern()));
+      (back ? its.takenBack : its.done).push(target.now(ask, open.pattern()));
     }
     if (target.pattern().isPresent()) {
       patterns.save(ask.pattern(), revision, target.pattern().get());
     }
-    Ask then = target.part().map(ask::withPart).orElse(ask);
     return new Changed(
-        End.DONE, page(then, new Remark(back ? "Taken back." : "Done again.", "", "")));
+        End.DONE,
+        page(target.applied(ask), new Remark(back ? "Taken back." : "Done again.", "", "")));
   }
 }

@@ -116,6 +116,7 @@ public final class PageServer {
     config.routes.post("/patterns", this::makePattern);
     new DocumentPages(workspace, today, guard.changeToken(), this::show).route(config);
     config.routes.post("/part", this::movePart);
+    config.routes.post("/cure", this::cure);
     config.routes.post("/undo", context -> step(context, true));
     config.routes.post("/redo", context -> step(context, false));
     sheets.register(config);
@@ -205,6 +206,11 @@ public final class PageServer {
   private void movePart(Context context) {
     String to = Optional.ofNullable(context.formParam("to")).orElse("");
     answer(context, desk.movePart(ask(context), to));
+  }
+
+  private void cure(Context context) throws IOException {
+    String words = Optional.ofNullable(context.formParam("cure")).orElse("");
+    answer(context, desk.cure(ask(context), revision(context), words));
   }
 
   private void handles(Context context) {

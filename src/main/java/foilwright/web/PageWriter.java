@@ -4,6 +4,7 @@ import foilwright.app.FoilClock;
 import foilwright.app.FoundProblem;
 import foilwright.app.Plan;
 import foilwright.app.PlannedTimes;
+import foilwright.app.Remedies;
 import foilwright.pattern.HeadDimensions;
 import foilwright.pattern.Section;
 import foilwright.placement.PlacedFoil;
@@ -128,7 +129,8 @@ final class PageWriter {
 
   // What to look at.
 
-  static List<Look> looks(List<FoundProblem> problems, List<Problem> placed) {
+  static List<Look> looks(List<FoundProblem> problems, Optional<Plan> plan) {
+    List<Problem> placed = plan.map(p -> p.placement().problems()).orElse(List.of());
     List<Problem> pinned =
         placed.stream()
             .filter(p -> p.place().isPresent() && p.severity() != Severity.NOTE)
@@ -143,7 +145,8 @@ final class PageWriter {
                     problem.severity().name().toLowerCase(Locale.ROOT),
                     problem.message(),
                     problem.cure(),
-                    section(problem.path())))
+                    section(problem.path()),
+                    plan.map(p -> Remedies.of(p, problem)).orElse(List.of())))
         .toList();
   }
 

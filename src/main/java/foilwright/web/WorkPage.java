@@ -2,6 +2,7 @@ package foilwright.web;
 
 import foilwright.app.Choices;
 import foilwright.app.PageDrawings.Drawing;
+import foilwright.app.Remedy;
 import foilwright.app.WayOut;
 import java.util.List;
 import java.util.Optional;
@@ -57,8 +58,15 @@ public record WorkPage(
    * @param letter of its pin on the drawings; empty when it has none
    * @param kind error, warning or note
    * @param section index of the section it lies in, from 0; -1 when it lies in none
+   * @param remedies what the program can do about it by itself
    */
-  public record Look(String letter, String kind, String message, String cure, int section) {}
+  public record Look(
+      String letter,
+      String kind,
+      String message,
+      String cure,
+      int section,
+      List<Remedy> remedies) {}
 
   /**
    * One section in the order of work.

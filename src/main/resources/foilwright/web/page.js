@@ -88,6 +88,62 @@ function pin(number) {
   light(null);
 }
 
+// A problem's pin on the head, its entry in the list and the one in its card point to each other.
+let pinnedProblem = null;
+
+function letterOf(mark) {
+  const number = Number(mark.id.match(/problem-(\d+)$/)[1]);
+  return number <= 26 ? String.fromCharCode(96 + number) : String(number);
+}
+
+const problemPins = () => all('.view svg .problem').filter((mark) => /problem-\d+$/.test(mark.id));
+
+function lightProblem() {
+  for (const mark of problemPins()) {
+    const is = letterOf(mark) === pinnedProblem;
+    mark.setAttribute('role', 'button');
+    mark.setAttribute('tabindex', '0');
+    mark.setAttribute('aria-pressed', String(is));
+    mark.setAttribute('aria-label', `Pin ${letterOf(mark)}: show what to look at`);
+    mark.classList.toggle('lit', is);
+  }
+  for (const look of all('.look[data-pin]')) {
+    const is = look.dataset.pin === pinnedProblem;
+    look.classList.toggle('lit', is);
+    look.querySelector('.to-pin').setAttribute('aria-pressed', String(is));
+  }
+}
+
+function reach(element) {
+  element.scrollIntoView({ block: 'center' });
+  element.focus({ preventScroll: true });
+}
+
+function fromPin(mark) {
+  pinnedProblem = letterOf(mark);
+  lightProblem();
+  const its = all('.look[data-pin]').filter((look) => look.dataset.pin === pinnedProblem);
+  const entry = its.find((look) => look.dataset.at === 'card') ?? its[0];
+  if (entry) reach(entry);
+}
+
+function toPin(letter) {
+  pinnedProblem = letter;
+  lightProblem();
+  const marks = problemPins().filter((mark) => letterOf(mark) === letter);
+  const mark = marks.find((each) => each.closest('.view.large')) ?? marks[0];
+  if (!mark) return;
+  showLarge(mark.closest('.view').dataset.view);
+  reach(mark);
+}
+
+work.addEventListener('click', (event) => {
+  const to = event.target.closest('[data-to-pin]');
+  if (to) toPin(to.dataset.toPin);
+  const mark = event.target.closest('.view.large svg .problem');
+  if (mark) fromPin(mark);
+});
+
 work.addEventListener('pointerover', (event) => light(numbersAt(event.target)));
 work.addEventListener('pointerleave', () => light(null));
 work.addEventListener('focusin', (event) => light(numbersAt(event.target)));
@@ -117,6 +173,11 @@ work.addEventListener('click', (event) => {
 
 document.addEventListener('keydown', (event) => {
   if (event.key === 'Escape' && pinned) pin(pinned);
+  const problem = event.target.closest?.('svg .problem');
+  if (problem && (event.key === 'Enter' || event.key === ' ')) {
+    event.preventDefault();
+    fromPin(problem);
+  }
   const field = event.target.closest?.('input[data-step]');
   const direction = { ArrowUp: 1, ArrowDown: -1 }[event.key];
   const step = Number(field?.dataset.step);
@@ -248,6 +309,8 @@ document.body.addEventListener('htmx:beforeSwap', (event) => {
   const now = afterMove(event);
   focused = now(document.activeElement?.id ?? '');
   opened = all('details[open]').map((details) => now(details.id || details.parentElement.id));
+  // The button is gone with the problem that it cured.
+  if (event.detail.requestConfig?.path === '/cure') focused = 'to-look-at';
   const made = event.detail.requestConfig?.path === '/patterns' && event.detail.xhr.status === 200;
   if (made) opened = [];
 });
@@ -264,6 +327,7 @@ document.body.addEventListener('htmx:afterSwap', () => {
   if (!turnFigure.hidden) showHead();
   showLarge(large);
   light(null);
+  lightProblem();
   const before = focused && document.getElementById(focused);
   if (before && !before.disabled) before.focus({ preventScroll: true });
 });
@@ -281,3 +345,4 @@ document.body.addEventListener('htmx:sendError', () => {
 
 showLarge(large);
 placeTurn();
+lightProblem();

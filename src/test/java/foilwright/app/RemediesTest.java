@@ -1,0 +1,150 @@
+package foilwright.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import foilwright.pattern.FoilRule;
+import foilwright.pattern.Pattern;
+import foilwright.pattern.Pick;
+import foilwright.pattern.PickDepth;
+import foilwright.pattern.Section;
+import foilwright.problem.Problem;
+import foilwright.units.Length;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** After a remedy its problem is gone, and no new one has come in its place. */
+class RemediesTest {
+  @TempDir Path folder;
+  private Workspace workspace;
+
+  @BeforeEach
+  void open() {
+    workspace = Workspace.in(folder);
+  }
+
+  private PlanOutcome plan(String pattern, String pace, WayOut way) {
+    PlanRequest request =
+        PlanRequest.of(pattern).withPace(pace).withWorking(new Working(way, 1, List.of()));
+    return Planning.plan(workspace, request, step -> {});
+  }
+
+  private static List<Problem> problems(PlanOutcome outcome) {
+    return outcome.problems().stream().map(FoundProblem::problem).toList();
+  }
+
+  private static Set<String> codes(PlanOutcome outcome) {
+    Set<String> codes = new HashSet<>();
+    problems(outcome).forEach(p -> codes.add(p.code()));
+    return codes;
+  }
+
+  private static List<Remedy> remedies(PlanOutcome outcome, String code) {
+    Problem problem =
+        problems(outcome).stream().filter(p -> p.code().equals(code)).findFirst().orElseThrow();
+    return Remedies.of(outcome.plan().orElseThrow(), problem);
+  }
+
+  private Pattern shipped(String name) {
+    return workspace.pattern(name).value().orElseThrow();
+  }
+
+  private String saved(Pattern pattern) throws IOException {
+    return new PatternDesk(workspace).create(pattern).name();
+  }
+
+  private static Pattern changed(Pattern before, int section, UnaryOperator<Section> change) {
+    List<Section> sections = new ArrayList<>(before.sections());
+    sections.set(section, change.apply(sections.get(section)));
+    return new Pattern(before.title(), before.summary(), before.order(), sections);
+  }
+
+  /** Every remedy of one problem of the first section, each by itself. */
+  private int curesAll(String code, UnaryOperator<Section> harm) throws IOException {
+    Pattern harmed = changed(shipped("dark-rim"), 0, harm);
+    PlanOutcome before = plan(saved(harmed), "lead", WayOut.BEST);
+    List<Remedy> remedies = remedies(before, code);
+    for (Remedy remedy : remedies) {
+      Pattern cured = ((Remedy.OfSection) remedy).applied(harmed);
+      Set<String> after = codes(plan(saved(cured), "lead", WayOut.BEST));
+      assertFalse(after.contains(code), remedy.words());
+      after.removeAll(codes(before));
+      assertEquals(Set.of(), after, remedy.words());
+    }
+    return remedies.size();
+  }
+
+  @Test
+  void otherWaysOutMakeAVisitWhereThereIsNone() {
+    PlanOutcome before = plan("full-head-fine-weave", "apprentice", WayOut.IN_ORDER);
+    assertTrue(before.plan().orElseThrow().times().orElseThrow().visits().isEmpty());
+    List<Remedy> remedies = remedies(before, "foil-over-time");
+    assertTrue(remedies.contains(new Remedy.TakeOut(WayOut.WAVES)), remedies.toString());
+    assertTrue(remedies.contains(new Remedy.TakeOut(WayOut.WHILE_PLACING)), remedies.toString());
+    for (Remedy remedy : remedies) {
+      WayOut way = ((Remedy.TakeOut) remedy).way();
+      PlanOutcome after = plan("full-head-fine-weave", "apprentice", way);
+      assertFalse(codes(after).contains("foil-over-time"), remedy.words());
+      assertFalse(
+          after.plan().orElseThrow().times().orElseThrow().visits().isEmpty(), remedy.words());
+    }
+  }
+
+  @Test
+  void moreSlicesThanFitBecomeAsManyAsFit() throws IOException {
+    assertEquals(
+        1, curesAll("count-does-not-fit", s -> s.withFill(s.fill().withSlices(150))));
+  }
+
+  @Test
+  void foilsTooNarrowAreDividedEvenly() throws IOException {
+    assertEquals(
+        1,
+        curesAll(
+            "foil-too-narrow",
+            s -> s.withFill(s.fill().withFoils(new FoilRule.Count(1), s.fill().shortEnds()))));
+  }
+
+  @Test
+  void shiftedRowsOfAFixedNumberAreDividedOrNotShifted() throws IOException {
+    assertEquals(
+        2,
+        curesAll(
+            "brick-lay-without-rows",
+            s ->
+                s.withFill(s.fill().withFoils(new FoilRule.Count(8), s.fill().shortEnds()))
+                    .withBrickLay(true)));
+  }
+
+  @Test
+  void aPickDeeperThanItsSliceReachesThroughIt() throws IOException {
+    PickDepth deep = new PickDepth.OfLength(Length.ofMillimetres(45));
+    assertEquals(
+        1,
+        curesAll(
+            "depth-beyond-slice",
+            s ->
+                s.withFill(
+                    s.fill()
+                        .withPicks(
+                            new Pick.Weave(
+                                Length.ofMillimetres(4), Length.ofMillimetres(4), deep)))));
+  }
+
+  @Test
+  void whatNeedsJudgementHasNoButton() {
+    PlanOutcome outcome = plan("full-head-fine-weave", "apprentice", WayOut.BEST);
+    assertTrue(codes(outcome).contains("tests-missing"));
+    assertEquals(List.of(), remedies(outcome, "tests-missing"));
+    assertEquals(List.of(), remedies(outcome, "foil-over-time-straight"));
+  }
+}

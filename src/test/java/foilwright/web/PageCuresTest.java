@@ -1,0 +1,67 @@
+package foilwright.web;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import java.io.IOException;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/** Problems at their place on the head, and what a press of a button cures. */
+class PageCuresTest extends PageTrial {
+  private static final Pattern LIT = Pattern.compile(".*\\blit\\b.*");
+
+  @Test
+  void aVisitThatCannotBeIsCuredByAButton() throws IOException {
+    open(1280, 900, ColorScheme.LIGHT);
+    context.pages().get(0).close();
+    Page page =
+        tab("?pattern=full-head-fine-weave&guest=guest-07&pace=apprentice&out=in-order");
+    Locator failed =
+        page.locator(".looks .look", new Page.LocatorOptions().setHasText("no plan for the visit"));
+    assertThat(failed).hasCount(1);
+    assertThat(page.locator(".clock svg")).hasCount(0);
+    shoot(page, "cures-1280-light");
+    checkAccess(page);
+    button(page, "Take foils out in waves").focus();
+    page.keyboard().press("Enter");
+    assertThat(failed).hasCount(0);
+    assertThat(page.locator(".clock svg")).hasCount(1);
+    assertThat(said(page)).containsText("Done: Take foils out in waves.");
+    assertThat(page.locator("#to-look-at")).isFocused();
+    assertTrue(page.url().contains("out=waves"), page.url());
+    button(page, "Undo").click();
+    assertThat(failed).hasCount(1);
+    assertTrue(page.url().contains("out=in-order"), page.url());
+  }
+
+  @Test
+  void aPinAndWhatIsSaidOfItPointToEachOther() throws IOException {
+    Page page = open(360, 800, ColorScheme.DARK);
+    openCard(page, 0);
+    field(page, page.locator("#card-0 .card-name").textContent(), "Number of slices").fill("150");
+    field(page, page.locator("#card-0 .card-name").textContent(), "Number of slices").press("Enter");
+    Locator inCard = page.locator("#card-0 .look[data-pin=a]");
+    Locator inList = page.locator(".looks .look[data-pin=a]");
+    assertThat(inList).hasCount(1);
+    inList.getByText("Show pin a on the head").focus();
+    page.keyboard().press("Enter");
+    Locator pin = page.locator(".view.large svg [id$=problem-1]");
+    assertThat(pin).isFocused();
+    assertThat(pin).hasClass(LIT);
+    assertThat(pin).isInViewport();
+    shoot(page, "cures-360-dark");
+    page.keyboard().press("Enter");
+    assertThat(inCard).isFocused();
+    assertThat(inCard).hasClass(LIT);
+    assertThat(inList).hasClass(LIT);
+    page.keyboard().press("Tab");
+    page.keyboard().press("Tab");
+    page.keyboard().press("Enter");
+    assertThat(inList).hasCount(0);
+    assertThat(said(page)).containsText("have as many slices as fit");
+  }
+}
