@@ -71,16 +71,7 @@ public record Fill(
    */
   public Fill withSlices(OptionalInt count) {
     return new Fill(
-        count,
-        offset,
-        slice,
-        background,
-        remainder,
-        picks,
-        foils,
-        shortEnds,
-        mix,
-        startFromScalp);
+        count, offset, slice, background, remainder, picks, foils, shortEnds, mix, startFromScalp);
   }
 
   public Fill withOffset(Extent toFirstSlice) {

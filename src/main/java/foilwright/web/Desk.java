@@ -78,9 +78,7 @@ final class Desk {
 
     /** What is there now, to come back to. */
     Step now(Ask ask, Pattern open) {
-      return pattern.isPresent()
-          ? of(open)
-          : part.isPresent() ? of(ask.part()) : of(ask.out());
+      return pattern.isPresent() ? of(open) : part.isPresent() ? of(ask.part()) : of(ask.out());
     }
 
     Ask applied(Ask ask) {

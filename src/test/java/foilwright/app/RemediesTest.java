@@ -101,8 +101,7 @@ class RemediesTest {
 
   @Test
   void moreSlicesThanFitBecomeAsManyAsFit() throws IOException {
-    assertEquals(
-        1, curesAll("count-does-not-fit", s -> s.withFill(s.fill().withSlices(150))));
+    assertEquals(1, curesAll("count-does-not-fit", s -> s.withFill(s.fill().withSlices(150))));
   }
 
   @Test

@@ -18,8 +18,7 @@ class PageCuresTest extends PageTrial {
   void aVisitThatCannotBeIsCuredByAButton() throws IOException {
     open(1280, 900, ColorScheme.LIGHT);
     context.pages().get(0).close();
-    Page page =
-        tab("?pattern=full-head-fine-weave&guest=guest-07&pace=apprentice&out=in-order");
+    Page page = tab("?pattern=full-head-fine-weave&guest=guest-07&pace=apprentice&out=in-order");
     Locator failed =
         page.locator(".looks .look", new Page.LocatorOptions().setHasText("no plan for the visit"));
     assertThat(failed).hasCount(1);
@@ -43,7 +42,8 @@ class PageCuresTest extends PageTrial {
     Page page = open(360, 800, ColorScheme.DARK);
     openCard(page, 0);
     field(page, page.locator("#card-0 .card-name").textContent(), "Number of slices").fill("150");
-    field(page, page.locator("#card-0 .card-name").textContent(), "Number of slices").press("Enter");
+    field(page, page.locator("#card-0 .card-name").textContent(), "Number of slices")
+        .press("Enter");
     Locator inCard = page.locator("#card-0 .look[data-pin=a]");
     Locator inList = page.locator(".looks .look[data-pin=a]");
     assertThat(inList).hasCount(1);
