@@ -186,6 +186,11 @@ public record WorkPage(
     return view.words().split("[:,]", 2)[0];
   }
 
+  /** Words with one full stop at their end. */
+  public static String sentence(String words) {
+    return words.endsWith(".") ? words : words + ".";
+  }
+
   /** How foils come out, in words. */
   public static String words(WayOut way) {
     return switch (way) {

@@ -47,6 +47,7 @@ class PageCuresTest extends PageTrial {
     Locator inCard = page.locator("#card-0 .look[data-pin=a]");
     Locator inList = page.locator(".looks .look[data-pin=a]");
     assertThat(inList).hasCount(1);
+    assertThat(inList).not().containsText("..");
     inList.getByText("Show pin a on the head").focus();
     page.keyboard().press("Enter");
     Locator pin = page.locator(".view.large svg [id$=problem-1]");
