@@ -112,4 +112,21 @@ class DocumentFilesTest {
         IOException.class, () -> DocumentFiles.save(blocked.resolve("x.json"), bytes("1")));
     assertArrayEquals(bytes("not a folder"), Files.readAllBytes(blocked));
   }
+
+  @Test
+  void exactlyTheNewestHundredReplacedStatesAreKept() throws IOException {
+    Path file = folder.resolve("often.json");
+    for (int state = 1; state <= 101; state++) {
+      DocumentFiles.save(file, ("state " + state).getBytes(StandardCharsets.UTF_8));
+    }
+    List<Path> kept = DocumentFiles.versions(file);
+    assertEquals(100, kept.size());
+    assertEquals("state 1", Files.readString(kept.get(0)));
+    assertEquals("state 100", Files.readString(kept.get(99)));
+    DocumentFiles.save(file, "state 102".getBytes(StandardCharsets.UTF_8));
+    kept = DocumentFiles.versions(file);
+    assertEquals(100, kept.size());
+    assertEquals("state 2", Files.readString(kept.get(0)));
+    assertEquals("state 101", Files.readString(kept.get(99)));
+  }
 }
