@@ -1,6 +1,8 @@
 package foilwright.web;
 
 import foilwright.app.Choices;
+import foilwright.app.DocumentDesk;
+import foilwright.app.DocumentKind;
 import foilwright.app.Draft;
 import foilwright.app.Handle;
 import foilwright.app.Handles;
@@ -182,10 +184,10 @@ final class Desk {
         .orElseThrow(
             () ->
                 new NoSuchElementException(
-                    "The pattern \""
-                        + ask.pattern()
-                        + "\" has problems that keep it from being read. Check it by its name"
-                        + " on the command line, or choose another."));
+                    DocumentPages.damaged(
+                        new DocumentDesk(workspace, DocumentKind.PATTERN),
+                        DocumentKind.PATTERN,
+                        ask.pattern())));
   }
 
   private Choices checked(Ask ask) {

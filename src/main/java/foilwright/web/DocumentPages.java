@@ -95,15 +95,23 @@ final class DocumentPages {
         .open(name)
         .orElseThrow(
             () ->
-                new NoSuchElementException(
-                    "The "
-                        + kind.words()
-                        + " \""
-                        + name
-                        + "\" cannot be read. "
-                        + desk(kind).problems(name).stream()
-                            .map(DocumentPages::words)
-                            .collect(Collectors.joining(" "))));
+                new NoSuchElementException(damaged(desk(kind), kind, name)));
+  }
+
+  /** What keeps a document from being read: its file, each line, what is wrong and the cure. */
+  static String damaged(DocumentDesk desk, DocumentKind kind, String name) {
+    return "The "
+        + kind.words()
+        + " \""
+        + name
+        + "\" cannot be read from the file "
+        + name
+        + ".json. "
+        + desk.problems(name).stream()
+            .filter(FoundProblem::isError)
+            .map(DocumentPages::words)
+            .collect(Collectors.joining(" "))
+        + " Nothing was changed in it.";
   }
 
   private static String words(FoundProblem found) {
