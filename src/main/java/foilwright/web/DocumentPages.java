@@ -93,9 +93,7 @@ final class DocumentPages {
     }
     return desk(kind)
         .open(name)
-        .orElseThrow(
-            () ->
-                new NoSuchElementException(damaged(desk(kind), kind, name)));
+        .orElseThrow(() -> new NoSuchElementException(damaged(desk(kind), kind, name)));
   }
 
   /** What keeps a document from being read: its file, each line, what is wrong and the cure. */

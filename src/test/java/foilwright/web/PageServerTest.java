@@ -231,7 +231,8 @@ class PageServerTest {
   @Test
   void aDamagedDocumentIsToldWithItsFileLineAndCure() throws Exception {
     Files.createDirectories(folder.resolve("patterns"));
-    Files.writeString(folder.resolve("patterns/mine.json"), "{\n  \"kind\": \"pattern\",\n  oops\n}\n");
+    Files.writeString(
+        folder.resolve("patterns/mine.json"), "{\n  \"kind\": \"pattern\",\n  oops\n}\n");
     HttpResponse<String> answer = get("/?pattern=mine");
     assertEquals(404, answer.statusCode());
     assertTrue(answer.body().contains("mine.json. Line 3: "), answer.body());
