@@ -153,6 +153,25 @@ public final class Draft {
         .orElse(List.of());
   }
 
+  /** Every text, number and truth value by its path, in the order in which they are written. */
+  Map<String, String> leaves() {
+    Map<String, String> leaves = new LinkedHashMap<>();
+    gather("", root, leaves);
+    return leaves;
+  }
+
+  private static void gather(String path, Object value, Map<String, String> leaves) {
+    if (value instanceof Map<?, ?> group) {
+      group.forEach((key, v) -> gather(path.isEmpty() ? "" + key : path + "." + key, v, leaves));
+    } else if (value instanceof List<?> list) {
+      for (int i = 0; i < list.size(); i++) {
+        gather(path + "[" + i + "]", list.get(i), leaves);
+      }
+    } else {
+      leaves.put(path, String.valueOf(value));
+    }
+  }
+
   // Changing it.
 
   /** With a value at a path; groups on the way are made where they are missing. */

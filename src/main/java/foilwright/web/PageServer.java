@@ -12,6 +12,7 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
+import io.javalin.http.HttpStatus;
 import io.javalin.util.JavalinBindException;
 import java.io.IOException;
 import java.time.LocalDate;
@@ -37,6 +38,7 @@ public final class PageServer {
   private final Supplier<LocalDate> today;
   private final Desk desk;
   private final SheetPages sheets;
+  private final EarlierPages earlier;
   private final LookPages looks;
   private final Guard guard = new Guard();
   private final Assets assets = new Assets();
@@ -50,6 +52,7 @@ public final class PageServer {
     this.today = today;
     desk = new Desk(workspace, today, guard.changeToken());
     sheets = new SheetPages(desk, today, this::show);
+    earlier = new EarlierPages(workspace, today, guard.changeToken(), this::show);
     looks = new LookPages(desk, this::show);
     Thread first = new Thread(this::warmUp, "first page");
     first.setDaemon(true);
@@ -106,7 +109,7 @@ public final class PageServer {
     config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
     config.jetty.modifyServer(jetty -> jetty.setStopTimeout(5000));
     config.routes.before(guard::check);
-    config.routes.get("/", context -> show(context, "page.jte", desk.page(ask(context))));
+    config.routes.get("/", this::first);
     config.routes.get("/work", this::work);
     config.routes.get("/later", context -> show(context, "later.jte", desk.page(ask(context))));
     config.routes.get("/try", this::tryOut);
@@ -120,6 +123,7 @@ public final class PageServer {
     config.routes.post("/undo", context -> step(context, true));
     config.routes.post("/redo", context -> step(context, false));
     sheets.register(config);
+    earlier.register(config);
     config.routes.get("/head.json", this::head);
     looks.register(config);
     config.routes.get("/visit.ics", this::calendar);
@@ -168,7 +172,20 @@ public final class PageServer {
     show(context, "sorry.jte", words);
   }
 
+  private void first(Context context) {
+    Ask ask = ask(context);
+    if (earlier.isDamaged(ask)) {
+      context.redirect(EarlierPages.address(ask), HttpStatus.SEE_OTHER);
+    } else {
+      show(context, "page.jte", desk.page(ask));
+    }
+  }
+
   private void work(Context context) {
+    if (earlier.isDamaged(ask(context))) {
+      context.header("HX-Redirect", EarlierPages.address(ask(context)));
+      return;
+    }
     Ask ask = ask(context);
     context.header("HX-Push-Url", "/?" + ask.query());
     show(context, "work.jte", desk.page(ask).withHave(have(context)));
