@@ -144,12 +144,13 @@ class ArchitectureTest {
         .addAll(
             Set.of(
                 "app",
+                "drawing",
                 "com.fasterxml.jackson..",
                 "io.javalin..",
                 "gg.jte..",
                 "jakarta..",
                 "org.eclipse.jetty.."));
-    allow(table, "web.template", "web", "app", "anatomy", "service");
+    allow(table, "web.template", "web", "app", "anatomy", "service", "fall");
     table.get("web.template").add("gg.jte..");
     return table;
   }

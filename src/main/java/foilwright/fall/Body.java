@@ -42,13 +42,15 @@ public final class Body {
   /** How far out hair counts as being over the scalp it has run over. */
   private static final double BEARING_OUT_MM = 40;
 
-  /** Where the skin below bears hair, by cells of a coarser grid; empty when it does everywhere. */
-  private boolean[] bearing = new boolean[0];
+  /** Where the skin below bears hair, by cells of a coarser grid. */
+  private final boolean[] bearing;
 
-  private int bearingY;
-  private int bearingZ;
+  private final int bearingY;
+  private final int bearingZ;
+  private final boolean bearsEverywhere;
 
-  private Body(Vector3 low, Vector3 high, double spacing) {
+  private Body(Vector3 low, Vector3 high, double spacing, boolean bearsEverywhere) {
+    this.bearsEverywhere = bearsEverywhere;
     this.spacing = spacing;
     lowX = low.x();
     lowY = low.y();
@@ -57,11 +59,14 @@ public final class Body {
     ny = (int) Math.ceil((high.y() - lowY) / spacing) + 1;
     nz = (int) Math.ceil((high.z() - lowZ) / spacing) + 1;
     values = new float[nx * ny * nz];
+    bearingY = (int) (ny * spacing / BEARING_MM) + 1;
+    bearingZ = (int) (nz * spacing / BEARING_MM) + 1;
+    bearing = new boolean[((int) (nx * spacing / BEARING_MM) + 1) * bearingY * bearingZ];
   }
 
   /** Head, ears, neck and shoulders of one person. */
   public static Body of(Head head) {
-    Body body = new Body(LOW, HIGH, SPACING_MM);
+    Body body = new Body(LOW, HIGH, SPACING_MM, false);
     Figure figure = new Figure(head);
     body.fill((x, y, z) -> figure.head(x, y, z));
     body.straighten();
@@ -77,7 +82,7 @@ public final class Body {
    */
   public static Body of(ToDoubleFunction<Vector3> distance, double halfMm, double spacingMm) {
     Vector3 corner = new Vector3(halfMm, halfMm, halfMm);
-    Body body = new Body(corner.negated(), corner, spacingMm);
+    Body body = new Body(corner.negated(), corner, spacingMm, true);
     body.fill((x, y, z) -> distance.applyAsDouble(new Vector3(x, y, z)));
     return body;
   }
@@ -122,10 +127,6 @@ public final class Body {
   }
 
   private void bear(Head head) {
-    int bearingX = (int) (nx * spacing / BEARING_MM) + 1;
-    bearingY = (int) (ny * spacing / BEARING_MM) + 1;
-    bearingZ = (int) (nz * spacing / BEARING_MM) + 1;
-    bearing = new boolean[bearingX * bearingY * bearingZ];
     TriangleMesh scalp = head.mesh();
     for (int v = 0; v < scalp.vertexCount(); v++) {
       Vector3 p = scalp.vertex(v);
@@ -146,7 +147,7 @@ public final class Body {
 
   /** Whether the skin under a place bears hair, to within a centimetre. */
   boolean bearsHair(double x, double y, double z) {
-    if (bearing.length == 0) {
+    if (bearsEverywhere) {
       return true;
     }
     int at = z < SCALP_FROM_MM ? -1 : bearingCell(x, y, z);

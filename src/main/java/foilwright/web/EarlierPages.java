@@ -12,7 +12,6 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.ConflictResponse;
 import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -157,8 +156,7 @@ public final class EarlierPages {
     writing.show(
         context,
         "earlier.jte",
-        new Shown(
-            ask, token, kind, name, mark(all), problems(kind, name), rows(all), looked));
+        new Shown(ask, token, kind, name, mark(all), problems(kind, name), rows(all), looked));
   }
 
   private List<String> problems(DocumentKind kind, String name) {
@@ -215,7 +213,9 @@ public final class EarlierPages {
       if (plan.isPresent()) {
         PageWriter writer = new PageWriter(plan.get(), ask.unit());
         sentences.add(plan.get().totals().foils() + " foils on this head.");
-        writer.cards(List.of()).forEach(card -> sentences.add(card.name() + ": " + card.sentence()));
+        writer
+            .cards(List.of())
+            .forEach(card -> sentences.add(card.name() + ": " + card.sentence()));
         views = PageDrawings.on(plan.get().head()).views(plan.get());
       }
     }
@@ -236,8 +236,7 @@ public final class EarlierPages {
               + " Look at its states again.");
     }
     states.bringBack(number(context, "number"));
-    context.redirect(
-        "/earlier?kind=" + kind.words() + "&name=" + name + "&" + ask.query(),
-        HttpStatus.SEE_OTHER);
+    context.header(
+        "HX-Redirect", "/earlier?kind=" + kind.words() + "&name=" + name + "&" + ask.query());
   }
 }

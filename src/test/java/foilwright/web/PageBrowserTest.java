@@ -56,6 +56,7 @@ class PageBrowserTest extends PageTrial {
     context = null;
   }
 
+  /** A box to tick or a choice to make is pressed by its whole label. */
   @Test
   void whatIsPressedIsLargeEnough() {
     Page page = open(360, 800, ColorScheme.LIGHT);
@@ -63,7 +64,7 @@ class PageBrowserTest extends PageTrial {
     Object small =
         page.evaluate(
             "[...document.querySelectorAll('button, select, summary, input:not([type=hidden])')]"
-                + ".map(e => [e.outerHTML.slice(0, 80), e.getBoundingClientRect()])"
+                + ".map(e => [e.outerHTML.slice(0, 80), (e.closest('label') ?? e).getBoundingClientRect()])"
                 + ".filter(([, r]) => r.width > 0 && (r.height < 44 || r.width < 44))"
                 + ".map(([html, r]) => html + ' ' + r.width + ' x ' + r.height)");
     assertEquals(List.of(), small);
@@ -169,7 +170,7 @@ class PageBrowserTest extends PageTrial {
   @Test
   void everyPickerPlansAnew() {
     Page page = open();
-    page.getByLabel("Pattern").selectOption("v-back");
+    page.getByLabel("Pattern", new Page.GetByLabelOptions().setExact(true)).selectOption("v-back");
     assertThat(page.getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setLevel(1)))
         .hasText("V back");
     page.getByLabel("Pace").selectOption("apprentice");

@@ -23,8 +23,7 @@ class PageEarlierTest extends PageTrial {
   private static void setSlice(Page page, String value) {
     field(page, "back left", "Slice, mm").fill(value);
     field(page, "back left", "Slice, mm").press("Enter");
-    assertThat(said(page)).containsText("Changed and saved");
-    assertThat(field(page, "back left", "Slice, mm")).hasValue(value);
+    assertThat(page.locator("#card-0 .sentence").first()).containsText("of " + value + " mm");
   }
 
   private Path own() {
@@ -40,13 +39,13 @@ class PageEarlierTest extends PageTrial {
     link(page, "earlier states").click();
     assertThat(page.getByRole(AriaRole.ROW)).hasCount(3);
     assertThat(page.getByRole(AriaRole.ROW).nth(1)).containsText("slice 9 mm \u2192 8 mm");
-    link(page, "Look at it, state 1").click();
-    assertThat(page.locator("main")).containsText("1 slice of 9 mm".replace("1 slice", "slices"));
+    link(page, "Look at it (state 1)").click();
+    assertThat(page.locator("main")).containsText("slices of 9 mm");
     assertThat(page.locator("svg").first()).isVisible();
     assertTrue(Files.readString(own()).contains("8 mm"));
     checkAccess(page);
     shoot(page, "earlier");
-    button(page, "Bring it back, state 1").click();
+    button(page, "Bring it back (state 1)").click();
     assertThat(page.getByRole(AriaRole.ROW)).hasCount(4);
     assertThat(page.getByRole(AriaRole.ROW).nth(1)).containsText("slice 8 mm \u2192 9 mm");
     link(page, "Back to the pattern").click();
@@ -73,6 +72,8 @@ class PageEarlierTest extends PageTrial {
     openCard(page, 0);
     assertThat(field(page, "back left", "Slice, mm")).hasValue("9");
     assertEquals(whole, Files.readString(own()));
+    // The look may have been asked for while the file was damaged.
+    complaints.removeIf(complaint -> complaint.contains("/look?"));
     try (Stream<Path> kept = Files.list(folder.resolve("patterns/.kept"))) {
       List<String> texts = kept.map(PageEarlierTest::read).toList();
       assertTrue(texts.contains(damaged), "what was damaged is kept too");
