@@ -43,7 +43,7 @@ abstract class PageTrial {
   @TempDir Path folder;
   PageServer server;
   BrowserContext context;
-  private final List<String> complaints = new ArrayList<>();
+  final List<String> complaints = new ArrayList<>();
 
   @BeforeAll
   static void launch() {
