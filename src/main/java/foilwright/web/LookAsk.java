@@ -4,7 +4,6 @@ import foilwright.anatomy.PartSide;
 import foilwright.app.LiveLook;
 import foilwright.app.LookRequest;
 import foilwright.app.Plan;
-import foilwright.fall.FallSettings;
 import foilwright.fall.HairStyle;
 import io.javalin.http.BadRequestResponse;
 import java.util.Arrays;
@@ -64,10 +63,11 @@ record LookAsk(
     return Double.parseDouble(text);
   }
 
-  LiveLook.Wanted wanted(Plan plan) {
+  /** What is wanted of a plan, of no more than so many hairs. */
+  LiveLook.Wanted wanted(Plan plan, int most) {
     LiveLook.Wanted wanted =
         LiveLook.Wanted.of(plan)
-            .withHairs(fine ? FallSettings.USUAL_HAIRS : LiveLook.Wanted.FIRST_HAIRS)
+            .withHairs(fine ? most : Math.min(most, LiveLook.Wanted.FIRST_HAIRS))
             .withMonths(months)
             .withStyle(style)
             .withHeight(HEIGHT_PX)

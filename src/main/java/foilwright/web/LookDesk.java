@@ -31,12 +31,18 @@ final class LookDesk {
 
   private static final int KEPT_BEFORE = 12;
 
+  private final int hairs;
   private final LiveLook live = new LiveLook();
   private final Map<String, byte[]> pictures = Collections.synchronizedMap(latest(KEPT_PICTURES));
   private final Map<BeforeKey, Map<LookSide, String>> before =
       Collections.synchronizedMap(latest(KEPT_BEFORE));
   private final Map<String, Step> under = new ConcurrentHashMap<>();
   private volatile boolean stopped;
+
+  /** Makes looks of no more than so many hairs. */
+  LookDesk(int hairs) {
+    this.hairs = hairs;
+  }
 
   /** All that hair before the visit depends on; a head is itself alone. */
   private record BeforeKey(Head head, HairProfile hair, LiveLook.Wanted wanted) {}
@@ -64,7 +70,7 @@ final class LookDesk {
    * @throws CancellationException when the same viewer asked anew or wants no more
    */
   LookShown look(Plan plan, LookAsk ask) {
-    LiveLook.Wanted wanted = ask.wanted(plan);
+    LiveLook.Wanted wanted = ask.wanted(plan, hairs);
     boolean grows = ask.fine() && wanted.months() > 0;
     Step step = begin(ask.viewer());
     try {
@@ -96,7 +102,7 @@ final class LookDesk {
   LookBeside beside(Plan one, Plan other, LookAsk ask) {
     Step step = begin(ask.viewer());
     try {
-      LiveLook.Wanted wanted = ask.wanted(one);
+      LiveLook.Wanted wanted = ask.wanted(one, hairs);
       LiveLook.Seen first = live.look(ask.viewer(), one, wanted, part(step, 0, 0.5));
       LiveLook.Seen second = live.look(ask.viewer(), other, wanted, part(step, 0.5, 1));
       return LookBeside.of(

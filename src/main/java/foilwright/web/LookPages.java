@@ -12,14 +12,15 @@ import java.util.concurrent.CancellationException;
 final class LookPages {
   private final Desk desk;
   private final Template template;
-  private final LookDesk looks = new LookDesk();
+  private final LookDesk looks;
 
   /** Writes a template into an answer. */
   interface Template {
     void show(Context context, String name, Object page);
   }
 
-  LookPages(Desk desk, Template template) {
+  LookPages(Desk desk, int hairs, Template template) {
+    looks = new LookDesk(hairs);
     this.desk = desk;
     this.template = template;
   }

@@ -4,6 +4,7 @@ import foilwright.app.HeadModel;
 import foilwright.app.Plan;
 import foilwright.app.VisitEntry;
 import foilwright.app.Workspace;
+import foilwright.fall.FallSettings;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
@@ -47,13 +48,13 @@ public final class PageServer {
           null, ContentType.Html, PageServer.class.getClassLoader(), "foilwright.web.template");
   private final Javalin server;
 
-  private PageServer(Workspace workspace, Supplier<LocalDate> today, int port) {
+  private PageServer(Workspace workspace, Supplier<LocalDate> today, int port, int hairs) {
     this.workspace = workspace;
     this.today = today;
     desk = new Desk(workspace, today, guard.changeToken());
     sheets = new SheetPages(desk, today, this::show);
     earlier = new EarlierPages(workspace, today, guard.changeToken(), this::show);
-    looks = new LookPages(desk, this::show);
+    looks = new LookPages(desk, hairs, this::show);
     Thread first = new Thread(this::warmUp, "first page");
     first.setDaemon(true);
     first.start();
@@ -77,7 +78,16 @@ public final class PageServer {
    * @throws PortTakenException when another program listens there
    */
   public static PageServer start(Workspace workspace, Supplier<LocalDate> today, int port) {
-    return new PageServer(workspace, today, port);
+    return start(workspace, today, port, FallSettings.USUAL_HAIRS);
+  }
+
+  /**
+   * Starts it with looks of no more than so many hairs, which come sooner and say less.
+   *
+   * @throws PortTakenException when another program listens there
+   */
+  static PageServer start(Workspace workspace, Supplier<LocalDate> today, int port, int hairs) {
+    return new PageServer(workspace, today, port, hairs);
   }
 
   /** Another program listens at the port. */

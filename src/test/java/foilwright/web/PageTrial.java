@@ -73,7 +73,12 @@ abstract class PageTrial {
 
   @BeforeEach
   void start() {
-    server = PageServer.start(Workspace.in(folder), () -> LocalDate.of(2026, 12, 1), 0);
+    server = PageServer.start(Workspace.in(folder), () -> LocalDate.of(2026, 12, 1), 0, hairs());
+  }
+
+  /** How many hairs a look follows: few, where it is not the look that is tried. */
+  int hairs() {
+    return 1_000;
   }
 
   @AfterEach
