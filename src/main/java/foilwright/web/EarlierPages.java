@@ -165,7 +165,9 @@ public final class EarlierPages {
             .filter(FoundProblem::isError)
             .map(
                 found ->
-                    (found.line() > 0 ? "Line " + found.line() + ": " : "")
+                    name
+                        + ".json. "
+                        + (found.line() > 0 ? "Line " + found.line() + ": " : "")
                         + found.problem().message()
                         + ". Cure: "
                         + found.problem().cure()

@@ -234,8 +234,10 @@ class PageServerTest {
     Files.writeString(
         folder.resolve("patterns/mine.json"), "{\n  \"kind\": \"pattern\",\n  oops\n}\n");
     HttpResponse<String> answer = get("/?pattern=mine");
-    assertEquals(404, answer.statusCode());
-    assertTrue(answer.body().contains("mine.json. Line 3: "), answer.body());
+    assertEquals(303, answer.statusCode());
+    HttpResponse<String> told = get(answer.headers().firstValue("Location").orElseThrow());
+    assertEquals(200, told.statusCode());
+    assertTrue(told.body().contains("mine.json. Line 3: "), told.body());
     assertEquals(200, get("/?pattern=dark-rim").statusCode());
   }
 
