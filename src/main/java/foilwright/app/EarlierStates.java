@@ -58,7 +58,7 @@ public final class EarlierStates {
     }
     List<Path> kept = DocumentFiles.versions(file);
     for (int i = kept.size() - 1; i >= 0; i--) {
-      states.add(state(number(kept.get(i)), kept.get(i)));
+      states.add(state(DocumentFiles.number(kept.get(i)), kept.get(i)));
     }
     return states;
   }
@@ -70,15 +70,10 @@ public final class EarlierStates {
         Draft.of(kind, Files.readAllBytes(from)));
   }
 
-  private static int number(Path kept) {
-    String name = kept.getFileName().toString();
-    return Integer.parseInt(name.substring(name.lastIndexOf('.') + 1));
-  }
-
   /** One earlier state. */
   public Optional<State> find(int number) throws IOException {
     for (Path kept : DocumentFiles.versions(file)) {
-      if (number(kept) == number) {
+      if (DocumentFiles.number(kept) == number) {
         return Optional.of(state(number, kept));
       }
     }

@@ -23,14 +23,15 @@ import java.util.stream.Stream;
 /**
  * Files of documents. A save writes beside the document under a temporary name and then moves it
  * into place, so that the document is whole at every moment; what it replaces is first kept in the
- * folder {@code .kept} beside it, numbered upwards, with the time at which it was saved. The newest
- * {@value #MOST_VERSIONS} are kept.
+ * folder {@code .kept} beside it, there in a folder of the document's name, numbered upwards, with
+ * the time at which it was saved. The newest {@value #MOST_VERSIONS} are kept.
  */
 public final class DocumentFiles {
   /** How many replaced states of a document are kept. */
   public static final int MOST_VERSIONS = 100;
 
   private static final String KEPT = ".kept";
+  private static final Pattern NUMBERED = Pattern.compile("(\\d{1,9})\\.json");
 
   private DocumentFiles() {}
 
@@ -134,13 +135,12 @@ public final class DocumentFiles {
   }
 
   private static Path keep(Path target, byte[] bytes) throws IOException {
-    Path folder = target.resolveSibling(KEPT);
+    Path folder = keptOf(target);
     Files.createDirectories(folder);
     List<Path> earlier = versions(target);
-    int number =
-        earlier.isEmpty() ? 1 : 1 + numberOf(target, earlier.get(earlier.size() - 1)).orElse(0);
+    int number = earlier.isEmpty() ? 1 : 1 + number(earlier.get(earlier.size() - 1));
     while (true) {
-      Path kept = folder.resolve(target.getFileName() + "." + number);
+      Path kept = folder.resolve(number + ".json");
       try {
         Files.write(kept, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
         Files.setLastModifiedTime(kept, Files.getLastModifiedTime(target));
@@ -157,25 +157,35 @@ public final class DocumentFiles {
     }
   }
 
+  /** Where the versions of one document are kept. */
+  private static Path keptOf(Path target) {
+    return target.resolveSibling(KEPT).resolve(target.getFileName());
+  }
+
   /** The kept versions of a document, oldest first. */
   public static List<Path> versions(Path file) throws IOException {
-    Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
-    Path folder = target.resolveSibling(KEPT);
+    Path folder = keptOf(Files.exists(file) ? file.toRealPath() : file.toAbsolutePath());
     if (!Files.isDirectory(folder)) {
       return List.of();
     }
     try (Stream<Path> files = Files.list(folder)) {
       return files
-          .filter(f -> numberOf(target, f).isPresent())
-          .sorted(Comparator.comparing(f -> numberOf(target, f).orElse(0)))
+          .filter(kept -> NUMBERED.matcher(kept.getFileName().toString()).matches())
+          .sorted(Comparator.comparingInt(DocumentFiles::number))
           .toList();
     }
   }
 
-  private static Optional<Integer> numberOf(Path target, Path kept) {
-    Matcher name =
-        Pattern.compile(Pattern.quote(target.getFileName().toString()) + "\\.(\\d{1,9})")
-            .matcher(kept.getFileName().toString());
-    return name.matches() ? Optional.of(Integer.parseInt(name.group(1))) : Optional.empty();
+  /**
+   * The number of a kept version; it rises with every version of the document.
+   *
+   * @throws IllegalArgumentException when it is none
+   */
+  public static int number(Path kept) {
+    Matcher name = NUMBERED.matcher(kept.getFileName().toString());
+    if (!name.matches()) {
+      throw new IllegalArgumentException(kept + " is no kept version of a document");
+    }
+    return Integer.parseInt(name.group(1));
   }
 }

@@ -3,6 +3,7 @@ package foilwright.web;
 import foilwright.anatomy.PartSide;
 import foilwright.app.PartWish;
 import foilwright.app.PlanRequest;
+import foilwright.app.Planning;
 import foilwright.app.WayOut;
 import foilwright.app.Working;
 import foilwright.head.PartSetting;
@@ -20,6 +21,7 @@ import java.util.Optional;
  *
  * @param pattern name of a pattern
  * @param guest a guest's number; empty for a usual head
+ * @param house name of a house; empty for the usual one
  * @param pace name of a pace; empty for the house's first
  * @param part where the part is worn, a side in words with or without its distance from the centre
  *     line, as in {@code left 24 mm}; empty as the guest wears it
@@ -27,8 +29,14 @@ import java.util.Optional;
  * @param unit in which lengths are shown
  */
 public record Ask(
-    String pattern, String guest, String pace, String part, WayOut out, LengthUnit unit) {
-  static final Ask FIRST = new Ask("dark-rim", "guest-07", "", "", WayOut.BEST, LengthUnit.MM);
+    String pattern,
+    String guest,
+    String house,
+    String pace,
+    String part,
+    WayOut out,
+    LengthUnit unit) {
+  static final Ask FIRST = new Ask("dark-rim", "guest-07", "", "", "", WayOut.BEST, LengthUnit.MM);
 
   static Ask of(java.util.function.UnaryOperator<String> parameter) {
     String pattern = or(parameter.apply("pattern"), FIRST.pattern);
@@ -37,6 +45,7 @@ public record Ask(
     return new Ask(
         pattern,
         guest,
+        or(parameter.apply("house"), ""),
         or(parameter.apply("pace"), ""),
         or(parameter.apply("part"), ""),
         Arrays.stream(WayOut.values())
@@ -51,25 +60,39 @@ public record Ask(
   }
 
   Ask withOut(WayOut way) {
-    return new Ask(pattern, guest, pace, part, way, unit);
+    return new Ask(pattern, guest, house, pace, part, way, unit);
   }
 
   Ask withGuest(String number) {
-    return new Ask(pattern, number, pace, part, out, unit);
+    return new Ask(pattern, number, house, pace, part, out, unit);
   }
 
   Ask withPattern(String name) {
-    return new Ask(name, guest, pace, part, out, unit);
+    return new Ask(name, guest, house, pace, part, out, unit);
+  }
+
+  Ask withHouse(String name) {
+    return new Ask(pattern, guest, name, pace, part, out, unit);
+  }
+
+  Ask withPace(String name) {
+    return new Ask(pattern, guest, house, name, part, out, unit);
+  }
+
+  /** The house by its name. */
+  public String houseName() {
+    return house.isEmpty() ? Planning.USUAL_HOUSE : house;
   }
 
   Ask withPart(String words) {
-    return new Ask(pattern, guest, pace, words, out, unit);
+    return new Ask(pattern, guest, house, pace, words, out, unit);
   }
 
   PlanRequest request(LocalDate today) {
     PlanRequest request =
         PlanRequest.of(pattern).on(today).withWorking(new Working(out, 1, List.of()));
     request = guest.isEmpty() ? request : request.withGuest(guest);
+    request = house.isEmpty() ? request : request.withHouse(house);
     request = pace.isEmpty() ? request : request.withPace(pace);
     return wish().map(request::withPart).orElse(request);
   }
@@ -102,6 +125,7 @@ public record Ask(
     List<String> parts = new ArrayList<>();
     parts.add("pattern=" + encoded(pattern));
     parts.add("guest=" + encoded(guest));
+    add(parts, "house", house);
     add(parts, "pace", pace);
     add(parts, "part", part);
     add(parts, "out", out == WayOut.BEST ? "" : out.word());

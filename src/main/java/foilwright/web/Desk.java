@@ -22,11 +22,8 @@ import foilwright.web.WorkPage.Card;
 import foilwright.web.WorkPage.Look;
 import java.io.IOException;
 import java.time.LocalDate;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Deque;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
@@ -43,7 +40,10 @@ final class Desk {
   private final PatternDesk patterns;
   private final Supplier<LocalDate> today;
   private final String token;
-  private final Map<String, Steps> steps = new HashMap<>();
+  private final Steps<Step> steps = new Steps<>();
+
+  /** Held while a step is taken, so that the second of two sees what the first one left. */
+  private final Object stepping = new Object();
 
   /** By head, the same object for the same measurements as long as the workspace keeps it. */
   private final Map<Head, CompletableFuture<PageDrawings>> drawings = new WeakHashMap<>();
@@ -53,12 +53,6 @@ final class Desk {
     this.patterns = new PatternDesk(workspace);
     this.today = today;
     this.token = token;
-  }
-
-  /** What was done to one pattern and what was taken back; the last step first. */
-  private static final class Steps {
-    private final Deque<Step> done = new ArrayDeque<>();
-    private final Deque<Step> takenBack = new ArrayDeque<>();
   }
 
   /**
@@ -117,13 +111,6 @@ final class Desk {
   private WorkPage page(Ask ask, Remark remark, PlanOutcome outcome) {
     PatternDesk.Open open = open(ask);
     Choices choices = checked(ask);
-    boolean canUndo;
-    boolean canRedo;
-    synchronized (this) {
-      Steps its = steps.getOrDefault(ask.pattern(), new Steps());
-      canUndo = !its.done.isEmpty();
-      canRedo = !its.takenBack.isEmpty();
-    }
     Optional<Plan> plan = outcome.plan();
     List<Look> looks = PageWriter.looks(outcome.problems(), plan);
     Optional<PageWriter> writer = plan.map(p -> new PageWriter(p, ask.unit()));
@@ -134,8 +121,8 @@ final class Desk {
         token,
         open.revision(),
         open.own(),
-        canUndo,
-        canRedo,
+        steps.canUndo(ask.pattern()),
+        steps.canRedo(ask.pattern()),
         open.pattern().title(),
         open.pattern().summary(),
         remark.said()
@@ -175,8 +162,15 @@ final class Desk {
     return Planning.plan(workspace, ask.request(today.get()), step -> {}).plan();
   }
 
+  /** The same without a pace that its house has not. */
+  Ask paced(Ask ask) {
+    return Choices.in(workspace, ask.houseName()).paces().contains(ask.pace())
+        ? ask
+        : ask.withPace("");
+  }
+
   private PatternDesk.Open open(Ask ask) {
-    if (Choices.in(workspace).patterns().stream().noneMatch(p -> p.name().equals(ask.pattern()))) {
+    if (Choices.in(workspace, ask.houseName()).patterns().stream().noneMatch(p -> p.name().equals(ask.pattern()))) {
       throw new NoSuchElementException("There is no pattern called \"" + ask.pattern() + "\".");
     }
     return patterns
@@ -191,7 +185,10 @@ final class Desk {
   }
 
   private Choices checked(Ask ask) {
-    Choices choices = Choices.in(workspace);
+    Choices choices = Choices.in(workspace, ask.houseName());
+    if (!choices.houses().contains(ask.houseName())) {
+      throw new NoSuchElementException("There is no house called \"" + ask.house() + "\".");
+    }
     if (choices.patterns().stream().noneMatch(p -> p.name().equals(ask.pattern()))) {
       throw new NoSuchElementException("There is no pattern called \"" + ask.pattern() + "\".");
     }
@@ -381,33 +378,37 @@ final class Desk {
       throws IOException {
     PatternDesk.Saved saved = patterns.save(ask.pattern(), revision, after);
     if (saved.beside()) {
-      return new Changed(
-          End.BESIDE,
-          page(
-              ask,
-              new Remark(
-                  "Not saved over the other change.",
-                  "This pattern was changed elsewhere after this page was shown, so your change was"
-                      + " not saved over it. This page now shows the other change; yours is kept as"
-                      + " \""
-                      + saved.open().name()
-                      + "\".",
-                  saved.open().name())));
+      return beside(ask, saved);
     }
-    done(saved.open().name(), Step.of(before));
+    steps.done(saved.open().name(), Step.of(before));
+    return changed(ask, saved, said);
+  }
+
+  private Changed changed(Ask ask, PatternDesk.Saved saved, String said) {
     boolean copied = !saved.open().name().equals(ask.pattern());
+    String notice =
+        copied
+            ? "You now work on a copy of your own, saved as \""
+                + saved.open().name()
+                + "\"; the shipped pattern stays as it is."
+            : "";
     return new Changed(
-        End.DONE,
+        End.DONE, page(ask.withPattern(saved.open().name()), new Remark(said, notice, "")));
+  }
+
+  private Changed beside(Ask ask, PatternDesk.Saved saved) {
+    return new Changed(
+        End.BESIDE,
         page(
-            ask.withPattern(saved.open().name()),
+            ask,
             new Remark(
-                said,
-                copied
-                    ? "You now work on a copy of your own, saved as \""
-                        + saved.open().name()
-                        + "\"; the shipped pattern stays as it is."
-                    : "",
-                "")));
+                "Not saved over the other change.",
+                "This pattern was changed elsewhere after this page was shown, so your change was"
+                    + " not saved over it. This page now shows the other change; yours is kept as"
+                    + " \""
+                    + saved.open().name()
+                    + "\".",
+                saved.open().name())));
   }
 
   private Changed wrong(
@@ -431,7 +432,7 @@ final class Desk {
    */
   Changed movePart(Ask ask, String part) {
     open(ask);
-    done(ask.pattern(), Step.of(ask.part()));
+    steps.done(ask.pattern(), Step.of(ask.part()));
     return new Changed(End.DONE, page(ask.withPart(part), new Remark("Part moved.", "", "")));
   }
 
@@ -463,27 +464,34 @@ final class Desk {
       }
     }
     Remedy.TakeOut change = (Remedy.TakeOut) remedy;
-    done(ask.pattern(), Step.of(ask.out()));
+    steps.done(ask.pattern(), Step.of(ask.out()));
     return new Changed(End.DONE, page(ask.withOut(change.way()), new Remark(said, "", "")));
   }
 
-  private synchronized void done(String pattern, Step step) {
-    Steps its = steps.computeIfAbsent(pattern, n -> new Steps());
-    its.done.push(step);
-    its.takenBack.clear();
+  /** An earlier state of a pattern took the place of this one. */
+  void broughtBack(String pattern, Pattern before) {
+    steps.done(pattern, Step.of(before));
   }
 
-  /** Takes the last step back, or does again what was taken back. */
+  /**
+   * Takes the last step back, or does again what was taken back.
+   *
+   * @throws IOException when the pattern cannot be saved; the step can then be taken later
+   */
   Changed step(Ask ask, String revision, boolean back) throws IOException {
-    PatternDesk.Open open = open(ask);
-    Step target;
-    synchronized (this) {
-      Steps its = steps.getOrDefault(ask.pattern(), new Steps());
-      Deque<Step> from = back ? its.done : its.takenBack;
-      if (from.isEmpty()) {
+    String said = back ? "Taken back." : "Done again.";
+    synchronized (stepping) {
+      PatternDesk.Open open = open(ask);
+      Optional<Step> next = steps.next(ask.pattern(), back);
+      if (next.isEmpty()) {
         return new Changed(End.DONE, page(ask));
       }
-      if (from.peek().pattern().isPresent() && !open.revision().equals(revision)) {
+      Step step = next.get();
+      if (step.pattern().isEmpty()) {
+        steps.taken(ask.pattern(), back, step.now(ask, open.pattern()));
+        return new Changed(End.DONE, page(step.applied(ask), new Remark(said, "", "")));
+      }
+      if (!open.revision().equals(revision)) {
         return new Changed(
             End.BESIDE,
             page(
@@ -494,14 +502,16 @@ final class Desk {
                         + " shows it as it is; press again if you still want to.",
                     "")));
       }
-      target = from.pop();
-      (back ? its.takenBack : its.done).push(target.now(ask, open.pattern()));
+      PatternDesk.Saved saved = patterns.save(ask.pattern(), revision, step.pattern().get());
+      if (saved.beside()) {
+        return beside(ask, saved);
+      }
+      if (saved.open().name().equals(ask.pattern())) {
+        steps.taken(ask.pattern(), back, step.now(ask, open.pattern()));
+      } else {
+        steps.done(saved.open().name(), Step.of(open.pattern()));
+      }
+      return changed(ask, saved, said);
     }
-    if (target.pattern().isPresent()) {
-      patterns.save(ask.pattern(), revision, target.pattern().get());
-    }
-    return new Changed(
-        End.DONE,
-        page(target.applied(ask), new Remark(back ? "Taken back." : "Done again.", "", "")));
   }
 }

@@ -11,12 +11,13 @@ import java.util.List;
  * @param intro what becomes of changes
  * @param said what just happened, for people who do not see it
  * @param notice what a person must read before going on; empty when there is nothing
+ * @param other the document in which a refused change is kept; empty when there is none
  * @param drawings what fields light; may be none
  * @param told what is odd about it, in sentences
  * @param missing what is not on file; empty when nothing is
  * @param cautions what always comes first
  * @param slots mixes that can be weighed back; none for a guest
- * @param names of all guests; none for the house
+ * @param names of all documents of the kind
  * @param free the next number that no guest has
  */
 public record DocumentPage(
@@ -31,6 +32,7 @@ public record DocumentPage(
     boolean canRedo,
     String said,
     String notice,
+    String other,
     List<FormGroup> groups,
     List<Drawing> drawings,
     List<String> told,
@@ -61,6 +63,7 @@ public record DocumentPage(
         canRedo,
         said,
         notice,
+        other,
         Form.marked(groups, sent),
         drawings,
         told,
@@ -69,6 +72,11 @@ public record DocumentPage(
         slots,
         names,
         free);
+  }
+
+  /** Where the document lies in which a refused change is kept. */
+  public String otherAddress() {
+    return "/" + kind + "?" + (isGuest() ? ask.withGuest(other) : ask.withHouse(other)).query();
   }
 
   /** Groups that stand open: the first of a guest, none of a house. */

@@ -7,7 +7,6 @@ import foilwright.app.DocumentKind;
 import foilwright.app.Draft;
 import foilwright.app.FoundProblem;
 import foilwright.app.Measured;
-import foilwright.app.Planning;
 import foilwright.app.TapeDrawings;
 import foilwright.app.Workspace;
 import foilwright.pattern.MixSlot;
@@ -21,11 +20,8 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.time.LocalDate;
-import java.util.ArrayDeque;
 import java.util.Arrays;
-import java.util.Deque;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
@@ -43,19 +39,16 @@ final class DocumentPages {
     void send(Context context, String template, Object page);
   }
 
-  /** What was done to one document and what was taken back; the last step first. */
-  private static final class Steps {
-    private final Deque<Draft> done = new ArrayDeque<>();
-    private final Deque<Draft> takenBack = new ArrayDeque<>();
-  }
-
   private final Workspace workspace;
   private final Supplier<LocalDate> today;
   private final String token;
   private final Sender sender;
   private final DocumentDesk guests;
   private final DocumentDesk houses;
-  private final Map<String, Steps> steps = new HashMap<>();
+  private final Steps<Draft> steps = new Steps<>();
+
+  /** Held while a step is taken, so that the second of two sees what the first one left. */
+  private final Object stepping = new Object();
 
   DocumentPages(Workspace workspace, Supplier<LocalDate> today, String token, Sender sender) {
     this.workspace = workspace;
@@ -82,9 +75,9 @@ final class DocumentPages {
     return kind == DocumentKind.GUEST ? guests : houses;
   }
 
-  /** The house, or the guest of an address. */
+  /** The house or the guest of an address. */
   private static String name(Ask ask, DocumentKind kind) {
-    return kind == DocumentKind.GUEST ? ask.guest() : Planning.USUAL_HOUSE;
+    return kind == DocumentKind.GUEST ? ask.guest() : ask.houseName();
   }
 
   private DocumentDesk.Open open(DocumentKind kind, String name) {
@@ -126,6 +119,16 @@ final class DocumentPages {
 
   private DocumentPage page(
       Ask ask, DocumentKind kind, DocumentDesk.Open open, String said, String notice) {
+    return page(ask, kind, open, said, notice, "");
+  }
+
+  private DocumentPage page(
+      Ask ask,
+      DocumentKind kind,
+      DocumentDesk.Open open,
+      String said,
+      String notice,
+      String other) {
     boolean guest = kind == DocumentKind.GUEST;
     Optional<TapeDrawings.Taped> taped =
         guest ? Optional.of(TapeDrawings.of(workspace, open.draft())) : Optional.empty();
@@ -137,10 +140,6 @@ final class DocumentPages {
             .map(problem -> problem.message() + "; " + problem.cure() + ".")
             .distinct()
             .toList();
-    Steps its;
-    synchronized (this) {
-      its = steps.getOrDefault(key(kind, open.name()), new Steps());
-    }
     return new DocumentPage(
         ask,
         token,
@@ -149,17 +148,18 @@ final class DocumentPages {
         open.name(),
         guest ? open.name() : "House: " + open.draft().text("name"),
         intro(kind, open),
-        !its.done.isEmpty(),
-        !its.takenBack.isEmpty(),
+        steps.canUndo(key(kind, open.name())),
+        steps.canRedo(key(kind, open.name())),
         said,
         notice,
+        other,
         form(kind, open.draft(), ask.unit()).groups(),
         taped.map(TapeDrawings.Taped::drawings).orElse(List.of()),
         told,
         guest ? missing(open.draft()) : "",
         guest ? Arrays.stream(Caution.values()).map(Caution::text).toList() : List.of(),
         guest ? List.of() : open.draft().keys("slots"),
-        guest ? guests.names() : List.of(),
+        desk(kind).names(),
         guests.freeGuest());
   }
 
@@ -220,27 +220,12 @@ final class DocumentPages {
     DocumentDesk.Saved saved = desk(kind).save(before.name(), revision, sent.draft());
     String now = saved.open().name();
     if (saved.beside()) {
-      String kept =
-          kind == DocumentKind.HOUSE
-              ? "Your change is kept as \"" + now + "\"."
-              : "Your change is kept as " + now + ".";
-      answer(
-          context,
-          409,
-          page(
-              ask,
-              kind,
-              open(kind, before.name()),
-              "Not saved over the other change.",
-              "This was changed elsewhere after the page was shown. " + kept));
+      answerBeside(context, ask, kind, before.name(), saved);
       return;
     }
-    synchronized (this) {
-      Steps its = steps.computeIfAbsent(key(kind, now), k -> new Steps());
-      its.done.push(
-          kind == DocumentKind.GUEST ? before.draft().with("number", now) : before.draft());
-      its.takenBack.clear();
-    }
+    steps.done(
+        key(kind, now),
+        kind == DocumentKind.GUEST ? before.draft().with("number", now) : before.draft());
     Ask next = kind == DocumentKind.GUEST ? ask.withGuest(now) : ask;
     String notice =
         now.equals(before.name())
@@ -254,27 +239,51 @@ final class DocumentPages {
     answer(context, wrong.isEmpty() ? 200 : 422, page.marked(sent));
   }
 
+  private void answerBeside(
+      Context context, Ask ask, DocumentKind kind, String name, DocumentDesk.Saved saved) {
+    String other = saved.open().name();
+    answer(
+        context,
+        409,
+        page(
+            ask,
+            kind,
+            open(kind, name),
+            "Not saved over the other change.",
+            "This was changed elsewhere after the page was shown. Your change is kept as \""
+                + other
+                + "\".",
+            other));
+  }
+
+  /** An earlier state of a document took the place of this one. */
+  void broughtBack(DocumentKind kind, String name, Draft before) {
+    steps.done(key(kind, name), before);
+  }
+
   private void step(Context context, DocumentKind kind, boolean back) throws IOException {
     Ask ask = PageServer.ask(context);
-    DocumentDesk.Open open = open(kind, name(ask, kind));
     String revision = Optional.ofNullable(context.formParam("revision")).orElse("");
-    if (!open.revision().equals(revision)) {
-      String notice =
-          "This was changed elsewhere after the page was shown. Press again if you still want to.";
-      answer(context, 409, page(ask, kind, open, "Nothing was changed.", notice));
-      return;
-    }
-    Optional<Draft> target = Optional.empty();
-    synchronized (this) {
-      Steps its = steps.getOrDefault(key(kind, open.name()), new Steps());
-      Deque<Draft> from = back ? its.done : its.takenBack;
-      if (!from.isEmpty()) {
-        target = Optional.of(from.pop());
-        (back ? its.takenBack : its.done).push(open.draft());
+    DocumentDesk.Open open;
+    synchronized (stepping) {
+      open = open(kind, name(ask, kind));
+      String key = key(kind, open.name());
+      if (!open.revision().equals(revision)) {
+        String notice =
+            "This was changed elsewhere after the page was shown. Press again if you still want to.";
+        answer(context, 409, page(ask, kind, open, "Nothing was changed.", notice));
+        return;
       }
-    }
-    if (target.isPresent()) {
-      open = desk(kind).save(open.name(), revision, target.get()).open();
+      Optional<Draft> next = steps.next(key, back);
+      if (next.isPresent()) {
+        DocumentDesk.Saved saved = desk(kind).save(open.name(), revision, next.get());
+        if (saved.beside()) {
+          answerBeside(context, ask, kind, open.name(), saved);
+          return;
+        }
+        steps.taken(key, back, open.draft());
+        open = saved.open();
+      }
     }
     answer(context, 200, page(ask, kind, open, back ? "Taken back." : "Done again.", ""));
   }
@@ -312,7 +321,7 @@ final class DocumentPages {
   /** Takes in what scale and watch said after the visit of the address. */
   private void measured(Context context) throws IOException {
     Ask ask = PageServer.ask(context);
-    DocumentDesk.Open before = open(DocumentKind.HOUSE, Planning.USUAL_HOUSE);
+    DocumentDesk.Open before = open(DocumentKind.HOUSE, ask.houseName());
     String why = "";
     try {
       Measured measured = read(context);
@@ -329,7 +338,7 @@ final class DocumentPages {
     } catch (IllegalArgumentException e) {
       why = e.getMessage();
     }
-    DocumentDesk.Open after = open(DocumentKind.HOUSE, Planning.USUAL_HOUSE);
+    DocumentDesk.Open after = open(DocumentKind.HOUSE, ask.houseName());
     if (!why.isEmpty()) {
       answer(
           context,
@@ -337,11 +346,7 @@ final class DocumentPages {
           page(ask, DocumentKind.HOUSE, after, "Not taken in: " + why, "Not taken in: " + why));
       return;
     }
-    synchronized (this) {
-      Steps its = steps.computeIfAbsent(key(DocumentKind.HOUSE, after.name()), k -> new Steps());
-      its.done.push(before.draft());
-      its.takenBack.clear();
-    }
+    steps.done(key(DocumentKind.HOUSE, after.name()), before.draft());
     answer(
         context,
         200,

@@ -2,6 +2,7 @@ package foilwright.web;
 
 import foilwright.app.DocumentDesk;
 import foilwright.app.DocumentKind;
+import foilwright.app.Draft;
 import foilwright.app.EarlierStates;
 import foilwright.app.FoundProblem;
 import foilwright.app.PageDrawings;
@@ -22,6 +23,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Supplier;
 
 /** Earlier states of a document, and what to do with one that cannot be read. */
@@ -35,15 +37,20 @@ public final class EarlierPages {
   private final String token;
   private final SheetPages.PageWriting writing;
 
+  /** Is told what was in use before, by the name of the document, where it was sound. */
+  private final BiConsumer<String, Draft> broughtBack;
+
   EarlierPages(
       Workspace workspace,
       Supplier<LocalDate> today,
       String token,
-      SheetPages.PageWriting writing) {
+      SheetPages.PageWriting writing,
+      BiConsumer<String, Draft> broughtBack) {
     this.workspace = workspace;
     this.today = today;
     this.token = token;
     this.writing = writing;
+    this.broughtBack = broughtBack;
   }
 
   /**
@@ -232,12 +239,17 @@ public final class EarlierPages {
     String name = checkedName(kind, context);
     EarlierStates states = EarlierStates.of(workspace, kind, name);
     Ask ask = PageServer.ask(context);
-    if (!mark(states.all()).equals(parameter(context, "now"))) {
+    List<EarlierStates.State> all = states.all();
+    if (!mark(all).equals(parameter(context, "now"))) {
       throw new ConflictResponse(
           "This document was changed elsewhere after the page was shown. Nothing was changed."
               + " Look at its states again.");
     }
     states.bringBack(number(context, "number"));
+    all.stream()
+        .filter(state -> state.number() == 0 && state.isSound())
+        .flatMap(state -> state.draft().stream())
+        .forEach(draft -> broughtBack.accept(name, draft));
     context.header(
         "HX-Redirect", "/earlier?kind=" + kind.words() + "&name=" + name + "&" + ask.query());
   }

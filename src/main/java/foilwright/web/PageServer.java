@@ -1,5 +1,7 @@
 package foilwright.web;
 
+import foilwright.app.DocumentKind;
+import foilwright.app.Draft;
 import foilwright.app.HeadModel;
 import foilwright.app.Plan;
 import foilwright.app.VisitEntry;
@@ -39,6 +41,7 @@ public final class PageServer {
   private final Supplier<LocalDate> today;
   private final Desk desk;
   private final SheetPages sheets;
+  private final DocumentPages documents;
   private final EarlierPages earlier;
   private final LookPages looks;
   private final Guard guard = new Guard();
@@ -53,7 +56,10 @@ public final class PageServer {
     this.today = today;
     desk = new Desk(workspace, today, guard.changeToken());
     sheets = new SheetPages(desk, today, this::show);
-    earlier = new EarlierPages(workspace, today, guard.changeToken(), this::show);
+    documents = new DocumentPages(workspace, today, guard.changeToken(), this::show);
+    earlier =
+        new EarlierPages(
+            workspace, today, guard.changeToken(), this::show, this::tellBroughtBack);
     looks = new LookPages(desk, hairs, this::show);
     Thread first = new Thread(this::warmUp, "first page");
     first.setDaemon(true);
@@ -127,7 +133,7 @@ public final class PageServer {
     config.routes.post("/section/{index}", this::change);
     config.routes.post("/pattern", this::changePattern);
     config.routes.post("/patterns", this::makePattern);
-    new DocumentPages(workspace, today, guard.changeToken(), this::show).route(config);
+    documents.route(config);
     config.routes.post("/part", this::movePart);
     config.routes.post("/cure", this::cure);
     config.routes.post("/undo", context -> step(context, true));
@@ -150,6 +156,14 @@ public final class PageServer {
         (e, context) ->
             sorry(context, 500, "The program failed: " + e + ". This is a fault of the program."));
     config.routes.error(404, context -> sorry(context, 404, "There is no such page."));
+  }
+
+  private void tellBroughtBack(String name, Draft before) {
+    if (before.kind() == DocumentKind.PATTERN) {
+      before.pattern().ifPresent(pattern -> desk.broughtBack(name, pattern));
+    } else {
+      documents.broughtBack(before.kind(), name, before);
+    }
   }
 
   static Ask ask(Context context) {
@@ -196,7 +210,7 @@ public final class PageServer {
       context.header("HX-Redirect", EarlierPages.address(ask(context)));
       return;
     }
-    Ask ask = ask(context);
+    Ask ask = desk.paced(ask(context));
     context.header("HX-Push-Url", "/?" + ask.query());
     show(context, "work.jte", desk.page(ask).withHave(have(context)));
   }

@@ -79,7 +79,7 @@ class CalibrateCommandTest {
         file,
         words,
         "  timed  once  2 times\n",
-        "as it was before, in shared/house/.kept/practice-room.json.1");
+        "as it was before, in shared/house/.kept/practice-room.json/1.json");
   }
 
   @Test

@@ -193,7 +193,7 @@ class PageServerTest {
     HttpResponse<String> redone = post("/redo", form(undone.body(), "nothing", ""));
     assertEquals(saved, Files.readString(folder.resolve("patterns/dark-rim-own.json")));
     assertEquals(200, redone.statusCode());
-    try (Stream<Path> kept = Files.list(folder.resolve("patterns/.kept"))) {
+    try (Stream<Path> kept = Files.list(folder.resolve("patterns/.kept/dark-rim-own.json"))) {
       assertEquals(2, kept.count());
     }
   }
@@ -212,6 +212,66 @@ class PageServerTest {
     assertTrue(
         Files.readString(folder.resolve("patterns/dark-rim-own-other.json"))
             .contains("\"angle\": \"40 deg\""));
+  }
+
+  @Test
+  void aStepThatCannotBeSavedIsNotLost() throws Exception {
+    Path own = folder.resolve("patterns/dark-rim-own.json");
+    String page = post("/section/0", form(get("/").body(), "slice", "11")).body();
+    page = post("/section/0", form(page, "slice", "10")).body();
+    Path kept = folder.resolve("patterns/.kept/dark-rim-own.json");
+    Path aside = Files.move(kept, folder.resolve("aside"));
+    Files.writeString(kept, "a file where a folder must be");
+    assertEquals(500, post("/undo", form(page, "nothing", "")).statusCode());
+    assertTrue(Files.readString(own).contains("\"slice\": \"10 mm\""));
+    Files.delete(kept);
+    Files.move(aside, kept);
+    page = post("/undo", form(get("/?pattern=dark-rim-own").body(), "nothing", "")).body();
+    assertTrue(Files.readString(own).contains("\"slice\": \"11 mm\""));
+    page = post("/undo", form(page, "nothing", "")).body();
+    assertTrue(Files.readString(own).contains("\"slice\": \"12 mm\""));
+    page = post("/redo", form(page, "nothing", "")).body();
+    post("/redo", form(page, "nothing", ""));
+    assertTrue(Files.readString(own).contains("\"slice\": \"10 mm\""));
+  }
+
+  @Test
+  void bringingAStateBackIsAStepLikeAnother() throws Exception {
+    Path own = folder.resolve("patterns/dark-rim-own.json");
+    String page = post("/section/0", form(get("/").body(), "slice", "11")).body();
+    post("/section/0", form(page, "slice", "10"));
+    String earlier = get("/earlier?kind=pattern&name=dark-rim-own").body();
+    Map<String, String> back =
+        Map.of(
+            "token", hidden(earlier, "token"),
+            "kind", "pattern",
+            "name", "dark-rim-own",
+            "now", hidden(earlier, "now"),
+            "number", "1");
+    assertEquals(200, post("/earlier", back).statusCode());
+    assertTrue(Files.readString(own).contains("\"slice\": \"12 mm\""));
+    post("/undo", form(get("/?pattern=dark-rim-own").body(), "nothing", ""));
+    assertTrue(Files.readString(own).contains("\"slice\": \"10 mm\""));
+  }
+
+  @Test
+  void aHouseThatIsKeptBesideCanBeOpenedAndPlannedWith() throws Exception {
+    String shown = get("/house").body();
+    Map<String, String> first = form(shown, "paces[0].times.foil.usual", "0.35");
+    Map<String, String> second = form(shown, "paces[0].times.foil.usual", "0.45");
+    assertEquals(200, post("/house", first).statusCode());
+    HttpResponse<String> refused = post("/house", second);
+    assertEquals(409, refused.statusCode());
+    assertTrue(refused.body().contains("Open practice-room-other"), refused.body());
+    String query = "?pattern=dark-rim&house=practice-room-other";
+    String house = get("/house" + query).body();
+    assertTrue(house.contains("value=\"0.45\""), "the other change is not shown");
+    assertEquals(
+        200, post("/house", form(house, "house", "practice-room-other")).statusCode());
+    String plan = get("/" + query).body();
+    assertTrue(options(plan, "pick-house").contains("practice-room-other"));
+    assertEquals(404, get("/?house=..%2Fpractice-room").statusCode());
+    assertEquals(200, get("/work?pace=nobody&house=practice-room-other").statusCode());
   }
 
   @Test
