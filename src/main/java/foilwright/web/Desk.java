@@ -170,7 +170,8 @@ final class Desk {
   }
 
   private PatternDesk.Open open(Ask ask) {
-    if (Choices.in(workspace, ask.houseName()).patterns().stream().noneMatch(p -> p.name().equals(ask.pattern()))) {
+    if (Choices.in(workspace, ask.houseName()).patterns().stream()
+        .noneMatch(p -> p.name().equals(ask.pattern()))) {
       throw new NoSuchElementException("There is no pattern called \"" + ask.pattern() + "\".");
     }
     return patterns

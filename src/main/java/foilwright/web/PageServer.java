@@ -58,8 +58,7 @@ public final class PageServer {
     sheets = new SheetPages(desk, today, this::show);
     documents = new DocumentPages(workspace, today, guard.changeToken(), this::show);
     earlier =
-        new EarlierPages(
-            workspace, today, guard.changeToken(), this::show, this::tellBroughtBack);
+        new EarlierPages(workspace, today, guard.changeToken(), this::show, this::tellBroughtBack);
     looks = new LookPages(desk, hairs, this::show);
     Thread first = new Thread(this::warmUp, "first page");
     first.setDaemon(true);

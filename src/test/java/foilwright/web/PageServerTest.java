@@ -266,8 +266,7 @@ class PageServerTest {
     String query = "?pattern=dark-rim&house=practice-room-other";
     String house = get("/house" + query).body();
     assertTrue(house.contains("value=\"0.45\""), "the other change is not shown");
-    assertEquals(
-        200, post("/house", form(house, "house", "practice-room-other")).statusCode());
+    assertEquals(200, post("/house", form(house, "house", "practice-room-other")).statusCode());
     String plan = get("/" + query).body();
     assertTrue(options(plan, "pick-house").contains("practice-room-other"));
     assertEquals(404, get("/?house=..%2Fpractice-room").statusCode());
