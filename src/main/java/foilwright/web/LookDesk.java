@@ -11,6 +11,7 @@ import foilwright.look.LookFigures;
 import foilwright.look.LookPicture;
 import foilwright.look.LookSide;
 import foilwright.web.LookShown.Picture;
+import foilwright.web.LookShown.Untouched;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Collections;
@@ -34,7 +35,7 @@ final class LookDesk {
   private final int hairs;
   private final LiveLook live = new LiveLook();
   private final Map<String, byte[]> pictures = Collections.synchronizedMap(latest(KEPT_PICTURES));
-  private final Map<BeforeKey, Map<LookSide, String>> before =
+  private final Map<BeforeKey, Map<LookSide, Untouched>> before =
       Collections.synchronizedMap(latest(KEPT_BEFORE));
   private final Map<String, Step> under = new ConcurrentHashMap<>();
   private volatile boolean stopped;
@@ -80,7 +81,7 @@ final class LookDesk {
           grows
               ? live.look(ask.viewer(), plan, wanted.withMonths(0), part(step, 0.5, 0.8)).figures()
               : Optional.empty();
-      Map<LookSide, String> untouched = before(plan, wanted, ask, part(step, 0.8, 1));
+      Map<LookSide, Untouched> untouched = before(plan, wanted, ask, part(step, 0.8, 1));
       List<Advice> advice =
           Looking.advice(
               plan,
@@ -151,19 +152,28 @@ final class LookDesk {
   }
 
   /** What no pattern changes is looked at once. */
-  private Map<LookSide, String> before(Plan plan, LiveLook.Wanted after, LookAsk ask, Watch watch) {
-    LiveLook.Wanted wanted = after.withBefore(true).withFigures(false);
+  private Map<LookSide, Untouched> before(
+      Plan plan, LiveLook.Wanted after, LookAsk ask, Watch watch) {
+    LiveLook.Wanted wanted = after.withBefore(true);
     BeforeKey key = new BeforeKey(plan.head(), plan.guest().hair(), wanted);
-    Map<LookSide, String> found = before.get(key);
-    if (found == null || !pictures.keySet().containsAll(found.values())) {
-      found = names(live.look(ask.viewer(), plan, wanted, watch));
-      before.put(key, found);
+    Map<LookSide, Untouched> found = before.get(key);
+    if (found == null || found.values().stream().anyMatch(u -> !pictures.containsKey(u.name()))) {
+      LiveLook.Seen seen = live.look(ask.viewer(), plan, wanted, watch);
+      Map<LookSide, Untouched> made = new LinkedHashMap<>();
+      names(seen)
+          .forEach(
+              (side, name) ->
+                  made.put(
+                      side,
+                      Untouched.of(side, name, seen.figures().orElseThrow().sides().get(side))));
+      before.put(key, made);
+      return made;
     }
     return found;
   }
 
   private List<Picture> shown(
-      LiveLook.Seen seen, LookFigures figures, Map<LookSide, String> untouched) {
+      LiveLook.Seen seen, LookFigures figures, Map<LookSide, Untouched> untouched) {
     Map<LookSide, String> names = names(seen);
     return seen.pictures().stream()
         .map(

@@ -37,20 +37,20 @@ public record LookShown(
    *
    * @param side in one word
    * @param name of the picture
-   * @param before name of the picture as the guest comes in, if there is one
+   * @param before the same as the guest comes in, if it was looked at
    * @param told the picture in words with its figures
    * @param row its figures in the order of the table's columns
    */
   public record Picture(
       String side,
       String name,
-      Optional<String> before,
+      Optional<Untouched> before,
       int width,
       int height,
       String told,
       List<String> row) {
     static Picture of(
-        LookPicture picture, String name, Optional<String> before, SideFigures figures, int hairs) {
+        LookPicture picture, String name, Optional<Untouched> before, SideFigures figures, int hairs) {
       String side = picture.side().words();
       String seen = range(figures.visible(), hairs);
       boolean halves = picture.side() == LookSide.FRONT || picture.side() == LookSide.BACK;
@@ -75,6 +75,25 @@ public record LookShown(
                       + percent(figures.right())
                   : ""),
           List.of(seen, contrast(figures), balance));
+    }
+  }
+
+  /**
+   * The hair from one side as the guest comes in.
+   *
+   * @param name of the picture
+   * @param told the picture in words with its figures
+   */
+  public record Untouched(String name, String told) {
+    static Untouched of(LookSide side, String name, SideFigures figures) {
+      return new Untouched(
+          name,
+          "The same before the visit, hair from the "
+              + side.words()
+              + ": "
+              + percent(figures.visible())
+              + " of what is seen is lightened, contrast "
+              + contrast(figures));
     }
   }
 

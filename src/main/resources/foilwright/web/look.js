@@ -60,10 +60,13 @@ async function telling(id, until, tellDone) {
   }
 }
 
+/** What is shown is of before a change from now on; there is none before the first look. */
 function old() {
-  shown.classList.add('old');
   const figure = document.querySelector('#seen-figure dd');
-  if (figure && !figure.classList.contains('old')) figure.classList.add('old');
+  if (shown.querySelector('.looked')) {
+    shown.classList.add('old');
+    figure?.classList.add('old');
+  }
 }
 
 async function look() {
@@ -73,12 +76,18 @@ async function look() {
   const { signal } = asking;
   stale = false;
   old();
+  const first = !shown.querySelector('.looked');
+  if (first) document.querySelector('#seen-figure dd').textContent = 'being worked out';
   try {
     for (const extra of [{}, { fine: '1' }]) {
       if (extra.fine) await pause(FINE_AFTER_MS);
       if (turn !== latest) return;
       let there = false;
-      const doing = extra.fine ? 'Following every hair' : 'The picture is of before the change';
+      const doing = extra.fine
+        ? 'Following every hair'
+        : first
+          ? 'A first picture of few hairs'
+          : 'The picture is of before the change';
       telling(
         viewer,
         () => there || turn !== latest,

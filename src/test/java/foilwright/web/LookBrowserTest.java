@@ -13,6 +13,7 @@ import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
@@ -126,6 +127,31 @@ class LookBrowserTest extends PageTrial {
     assertThat(panel(page)).containsText(Pattern.compile("6 months on, .* new at the root"));
   }
 
+  /** The first look is held up, so that what is said meanwhile can be read. */
+  @Test
+  void nothingIsOfBeforeAChangeBeforeAnyChange() {
+    open(1280, 900, ColorScheme.LIGHT);
+    context.pages().get(0).close();
+    AtomicInteger asked = new AtomicInteger();
+    context.route(
+        "**/look?*",
+        route -> {
+          if (asked.getAndIncrement() == 0) {
+            Page page = route.request().frame().page();
+            assertThat(page.locator("#seen-figure dd")).hasText("being worked out");
+            assertThat(page.locator(".old")).hasCount(0);
+            assertThat(page.locator(".look-state")).not().containsText("before");
+          }
+          route.resume();
+        });
+    Page page = tab("");
+    there(page);
+    assertThat(page.locator("#seen-figure dd")).containsText("%");
+    Object over =
+        page.locator(".figures").evaluate("figures => figures.scrollWidth - figures.clientWidth");
+    assertEquals(0, ((Number) over).intValue(), "the figures do not fit 1280 px");
+  }
+
   @Test
   void beforeIsWipedOverAfterByKey() throws IOException {
     Page page = open();
@@ -139,6 +165,8 @@ class LookBrowserTest extends PageTrial {
     assertThat(slider).hasAttribute("aria-valuetext", "before on 50 % from the left");
     Locator before = big(page).getByAltText("The same before the visit");
     assertThat(before).isVisible();
+    assertThat(before)
+        .hasAttribute("alt", Pattern.compile(".*from the front: 0\\.0 % .*lightened, contrast .*"));
     assertNotEquals(source(page, "front"), before.getAttribute("src"));
     assertEquals(
         "inset(0px 50% 0px 0px)", before.evaluate("image => getComputedStyle(image).clipPath"));
