@@ -50,7 +50,11 @@ public record LookShown(
       String told,
       List<String> row) {
     static Picture of(
-        LookPicture picture, String name, Optional<Untouched> before, SideFigures figures, int hairs) {
+        LookPicture picture,
+        String name,
+        Optional<Untouched> before,
+        SideFigures figures,
+        int hairs) {
       String side = picture.side().words();
       String seen = range(figures.visible(), hairs);
       boolean halves = picture.side() == LookSide.FRONT || picture.side() == LookSide.BACK;
