@@ -21,7 +21,7 @@ final class Bust {
   private static final Colour CLOTH = Colour.ofRgb(0xb9b4ad);
   private static final Colour BROW = Colour.ofRgb(0x6a5143);
   private static final Colour LIP = Colour.ofRgb(0xb5766c);
-  private static final float NOWHERE = Float.NEGATIVE_INFINITY;
+  static final float NOWHERE = Float.NEGATIVE_INFINITY;
 
   /** Template (x, z) of the drawn face, one half, and how it is drawn. */
   private static final class Stroke {

@@ -230,13 +230,13 @@ public final class Dye {
    * Share of a new colour at a distance along the hair: 0 before it begins, 1 where it is full. One
    * that begins at the scalp is full there.
    */
-  static double share(double alongMm, double startMm) {
+  static float share(double alongMm, double startMm) {
     if (startMm <= 0) {
       return 1;
     }
     double t = (alongMm - startMm) / SOFT_MM + 0.5;
     double h = Math.min(Math.max(t, 0), 1);
-    return h * h * (3 - 2 * h);
+    return (float) (h * h * (3 - 2 * h));
   }
 
   /** The comb strokes of one foil. */

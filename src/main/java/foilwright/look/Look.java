@@ -47,7 +47,9 @@ public final class Look {
     int sides = settings.sides().size();
     for (LookSide side : settings.sides()) {
       Bust bust = studio.bust(side);
-      Painting.Result result = Painting.of(strands, hairs, bust.window, bust, seen);
+      int done = pictures.size();
+      Painting.Result result =
+          Painting.of(strands, hairs, bust, seen, share -> watch.goOn((done + share) / sides));
       pictures.put(side, result.picture());
       maps.put(side, result.map());
       watch.told(pictures.size() / (double) sides);
