@@ -75,8 +75,7 @@ final class Painting {
     long count = strands.count();
     IntStream.range(0, SLICES)
         .parallel()
-        .forEach(
-            s -> work.run(s, (int) (count * s / SLICES), (int) (count * (s + 1) / SLICES)));
+        .forEach(s -> work.run(s, (int) (count * s / SLICES), (int) (count * (s + 1) / SLICES)));
   }
 
   private FigureMap draw(Hairs hairs, byte[] seen, Watch watch) {
