@@ -104,7 +104,7 @@ public final class Handles {
     Pattern pattern = plan.pattern();
     Pattern spokenOf =
         section.region().references().isEmpty()
-            ? new Pattern(pattern.title(), pattern.summary(), pattern.order(), List.of(section))
+            ? pattern.withSections(List.of(section))
             : pattern;
     return Workbench.fall(spokenOf, hair);
   }
@@ -236,30 +236,14 @@ public final class Handles {
   }
 
   private Optional<Handle> background() {
-    Optional<Run> width =
-        section
-            .fill()
-            .background()
-            .match(
-                even -> Optional.of(even.width()),
-                wedge -> Optional.of(wedge.width()),
-                none -> Optional.empty());
+    Optional<Run> width = section.fill().background().findWidth();
     if (width.isEmpty() || section.fill().slices().orElse(2) < 2) {
       return Optional.empty();
     }
     DoubleFunction<Fill> set =
-        v -> {
-          Run run = first(width.get(), v);
-          return fewer(2)
-              .withBackground(
-                  section
-                      .fill()
-                      .background()
-                      .match(
-                          even -> new Background.Even(run),
-                          wedge -> new Background.Wedge(run, wedge.wideEnd(), wedge.points()),
-                          none -> none));
-        };
+        v ->
+            fewer(2)
+                .withBackground(section.fill().background().withWidth(first(width.get(), v)));
     double value = mm(width.get().first());
     return parting(
         HandleKind.BACKGROUND,
@@ -494,14 +478,12 @@ public final class Handles {
 
   private Optional<Handle> angle() {
     SectionShape shape = section.shape();
-    boolean diagonal = shape instanceof SectionShape.Diagonal;
-    if (!diagonal && !(shape instanceof SectionShape.V)) {
+    Optional<Angle> angle = shape.findAngle();
+    if (angle.isEmpty()) {
       return Optional.empty();
     }
-    double most = diagonal ? STEEPEST_DEG : STEEPEST_V_DEG;
-    double value =
-        (diagonal ? ((SectionShape.Diagonal) shape).angle() : ((SectionShape.V) shape).angle())
-            .toDegrees();
+    double most = shape instanceof SectionShape.V ? STEEPEST_V_DEG : STEEPEST_DEG;
+    double value = angle.get().toDegrees();
     Fill one = fewer(1);
     Map<Double, List<SectionTrial.Drawn>> forms = new HashMap<>();
     List<DoubleFunction<List<Polyline>>> halves = new ArrayList<>();
@@ -511,7 +493,9 @@ public final class Handles {
           known(
               v ->
                   forms
-                      .computeIfAbsent(v, x -> trial.draw(section.withShape(turned(shape, x))))
+                      .computeIfAbsent(v, x ->
+                              trial.draw(
+                                  section.withShape(shape.withAngle(Angle.ofDegrees(x)))))
                       .get(h)
                       .edge(one, 0, true)));
     }
@@ -523,15 +507,6 @@ public final class Handles {
           .ifPresent(tracks::add);
     }
     return handle(HandleKind.ANGLE, value, tracks);
-  }
-
-  private static SectionShape turned(SectionShape shape, double degrees) {
-    Angle angle = Angle.ofDegrees(degrees);
-    if (shape instanceof SectionShape.Diagonal diagonal) {
-      return new SectionShape.Diagonal(angle, diagonal.lowerEnd());
-    }
-    SectionShape.V v = (SectionShape.V) shape;
-    return new SectionShape.V(angle, v.apex(), v.meetingLine());
   }
 
   /**

@@ -9,7 +9,6 @@ import foilwright.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
-import java.util.function.UnaryOperator;
 
 /**
  * A cure that the program can carry out by itself. What needs a person's judgement is none and
@@ -45,9 +44,7 @@ public sealed interface Remedy {
 
     /** The pattern as it is then. */
     default Pattern applied(Pattern before) {
-      List<Section> sections = new ArrayList<>(before.sections());
-      sections.set(section(), applied(sections.get(section())));
-      return new Pattern(before.title(), before.summary(), before.order(), sections);
+      return before.withSection(section(), this::applied);
     }
   }
 
@@ -104,15 +101,8 @@ public sealed interface Remedy {
 
     @Override
     public Section applied(Section before) {
-      PickDepth set = new PickDepth.OfLength(depth);
       List<Pick> picks = new ArrayList<>(before.fill().picks());
-      UnaryOperator<Pick> deep =
-          p ->
-              p.match(
-                  solid -> solid,
-                  weave -> new Pick.Weave(weave.pick(), weave.gap(), set),
-                  zigzag -> new Pick.Zigzag(zigzag.tooth(), zigzag.gap(), set));
-      picks.set(pick, deep.apply(picks.get(pick)));
+      picks.set(pick, picks.get(pick).withDepth(new PickDepth.OfLength(depth)));
       return before.withFill(before.fill().withPicks(picks.toArray(Pick[]::new)));
     }
   }

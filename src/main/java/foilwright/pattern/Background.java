@@ -1,6 +1,7 @@
 package foilwright.pattern;
 
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** The hair left out between two slices. */
@@ -53,6 +54,16 @@ public sealed interface Background {
       return wedge.apply(w);
     }
     return none.apply((None) this);
+  }
+
+  /** How wide it is, a wedge at its wide end; empty where foils lie back-to-back. */
+  default Optional<Run> findWidth() {
+    return match(e -> Optional.of(e.width()), w -> Optional.of(w.width()), n -> Optional.empty());
+  }
+
+  /** The same kind with another width; foils that lie back-to-back stay so. */
+  default Background withWidth(Run width) {
+    return match(e -> new Even(width), w -> new Wedge(width, w.wideEnd(), w.points()), n -> n);
   }
 
   default Background mirrored() {

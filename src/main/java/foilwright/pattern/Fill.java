@@ -5,6 +5,7 @@ import foilwright.units.Share;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalInt;
+import java.util.function.Consumer;
 
 /**
  * What is done along the partings of a section. Offsets, slices and backgrounds are surface
@@ -62,6 +63,45 @@ public record Fill(
         Length.ZERO);
   }
 
+  /** All that one says, to be changed before it becomes another. */
+  private static final class Parts {
+    private OptionalInt slices;
+    private Extent offset;
+    private Run slice;
+    private Background background;
+    private Remainder remainder;
+    private List<Pick> picks;
+    private FoilRule foils;
+    private ShortEnds shortEnds;
+    private List<MixSlot> mix;
+    private Length startFromScalp;
+
+    Parts(Fill before) {
+      slices = before.slices;
+      offset = before.offset;
+      slice = before.slice;
+      background = before.background;
+      remainder = before.remainder;
+      picks = before.picks;
+      foils = before.foils;
+      shortEnds = before.shortEnds;
+      mix = before.mix;
+      startFromScalp = before.startFromScalp;
+    }
+
+    Fill made() {
+      return new Fill(
+          slices, offset, slice, background, remainder, picks, foils, shortEnds, mix,
+          startFromScalp);
+    }
+  }
+
+  private Fill with(Consumer<Parts> change) {
+    Parts parts = new Parts(this);
+    change.accept(parts);
+    return parts.made();
+  }
+
   public Fill withSlices(int count) {
     return withSlices(OptionalInt.of(count));
   }
@@ -70,79 +110,39 @@ public record Fill(
    * @param count as many as fit when absent
    */
   public Fill withSlices(OptionalInt count) {
-    return new Fill(
-        count, offset, slice, background, remainder, picks, foils, shortEnds, mix, startFromScalp);
+    return with(parts -> parts.slices = count);
   }
 
   public Fill withOffset(Extent toFirstSlice) {
-    return new Fill(
-        slices,
-        toFirstSlice,
-        slice,
-        background,
-        remainder,
-        picks,
-        foils,
-        shortEnds,
-        mix,
-        startFromScalp);
+    return with(parts -> parts.offset = toFirstSlice);
   }
 
   public Fill withSlice(Run thickness) {
-    return new Fill(
-        slices,
-        offset,
-        thickness,
-        background,
-        remainder,
-        picks,
-        foils,
-        shortEnds,
-        mix,
-        startFromScalp);
+    return with(parts -> parts.slice = thickness);
   }
 
   public Fill withBackground(Background leftOut) {
-    return new Fill(
-        slices, offset, slice, leftOut, remainder, picks, foils, shortEnds, mix, startFromScalp);
+    return with(parts -> parts.background = leftOut);
   }
 
   public Fill withRemainder(Remainder rule) {
-    return new Fill(
-        slices, offset, slice, background, rule, picks, foils, shortEnds, mix, startFromScalp);
+    return with(parts -> parts.remainder = rule);
   }
 
   public Fill withPicks(Pick... taken) {
-    return new Fill(
-        slices,
-        offset,
-        slice,
-        background,
-        remainder,
-        List.of(taken),
-        foils,
-        shortEnds,
-        mix,
-        startFromScalp);
+    return with(parts -> parts.picks = List.of(taken));
   }
 
   public Fill withFoils(FoilRule rule, ShortEnds ends) {
-    return new Fill(
-        slices, offset, slice, background, remainder, picks, rule, ends, mix, startFromScalp);
+    return with(
+        parts -> {
+          parts.foils = rule;
+          parts.shortEnds = ends;
+        });
   }
 
   public Fill withMix(MixSlot... order) {
-    return new Fill(
-        slices,
-        offset,
-        slice,
-        background,
-        remainder,
-        picks,
-        foils,
-        shortEnds,
-        List.of(order),
-        startFromScalp);
+    return with(parts -> parts.mix = List.of(order));
   }
 
   /** Share of the hair of a slice of this thickness that is taken: the product over the picks. */

@@ -1,8 +1,10 @@
 package foilwright.pattern;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * Everything that is meant to be done, without a head, a client or a product.
@@ -23,6 +25,21 @@ public record Pattern(String title, String summary, WorkingOrder order, List<Sec
 
   public static Pattern of(String title, Section... sections) {
     return new Pattern(title, "", WorkingOrder.SECTION_BY_SECTION, List.of(sections));
+  }
+
+  public Pattern withSections(List<Section> others) {
+    return new Pattern(title, summary, order, others);
+  }
+
+  /**
+   * With one section changed.
+   *
+   * @param index of the section, from 0
+   */
+  public Pattern withSection(int index, UnaryOperator<Section> change) {
+    List<Section> changed = new ArrayList<>(sections);
+    changed.set(index, change.apply(changed.get(index)));
+    return withSections(changed);
   }
 
   public Optional<Section> findSection(String name) {

@@ -42,6 +42,14 @@ public sealed interface Pick {
     return zigzag.apply((Zigzag) this);
   }
 
+  /** The same pick of another depth; a solid slice has none. */
+  default Pick withDepth(PickDepth depth) {
+    return match(
+        s -> s,
+        w -> new Weave(w.pick(), w.gap(), depth),
+        z -> new Zigzag(z.tooth(), z.gap(), depth));
+  }
+
   /** Share of the parting's length that is taken. */
   default Share shareAlong() {
     return match(

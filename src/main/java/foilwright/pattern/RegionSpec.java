@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
 /**
@@ -84,169 +85,98 @@ public record RegionSpec(
     return WHOLE_SCALP.withZones(EnumSet.of(first, others));
   }
 
+  /** All that one says, to be changed before it becomes another. */
+  private static final class Parts {
+    private Set<Zone> zones;
+    private RegionSide side;
+    private Optional<Extent> insetFromHairline;
+    private Optional<Extent> insetFromPart;
+    private List<HeightBound> above;
+    private List<HeightBound> below;
+    private EarLineSide earLine;
+    private Optional<NamedArea> within;
+    private Optional<Between> between;
+    private Optional<String> inside;
+    private List<String> except;
+
+    Parts(RegionSpec before) {
+      zones = before.zones;
+      side = before.side;
+      insetFromHairline = before.insetFromHairline;
+      insetFromPart = before.insetFromPart;
+      above = before.above;
+      below = before.below;
+      earLine = before.earLine;
+      within = before.within;
+      between = before.between;
+      inside = before.inside;
+      except = before.except;
+    }
+
+    RegionSpec made() {
+      return new RegionSpec(
+          zones,
+          side,
+          insetFromHairline,
+          insetFromPart,
+          above,
+          below,
+          earLine,
+          within,
+          between,
+          inside,
+          except);
+    }
+  }
+
+  private RegionSpec with(Consumer<Parts> change) {
+    Parts parts = new Parts(this);
+    change.accept(parts);
+    return parts.made();
+  }
+
   public RegionSpec withZones(Collection<Zone> taken) {
-    return new RegionSpec(
-        Set.copyOf(taken),
-        side,
-        insetFromHairline,
-        insetFromPart,
-        above,
-        below,
-        earLine,
-        within,
-        between,
-        inside,
-        except);
+    return with(parts -> parts.zones = Set.copyOf(taken));
   }
 
   public RegionSpec withSide(RegionSide kept) {
-    return new RegionSpec(
-        zones,
-        kept,
-        insetFromHairline,
-        insetFromPart,
-        above,
-        below,
-        earLine,
-        within,
-        between,
-        inside,
-        except);
+    return with(parts -> parts.side = kept);
   }
 
   public RegionSpec withInsetFromHairline(Extent inset) {
-    return new RegionSpec(
-        zones,
-        side,
-        Optional.of(inset),
-        insetFromPart,
-        above,
-        below,
-        earLine,
-        within,
-        between,
-        inside,
-        except);
+    return with(parts -> parts.insetFromHairline = Optional.of(inset));
   }
 
   public RegionSpec withInsetFromPart(Extent inset) {
-    return new RegionSpec(
-        zones,
-        side,
-        insetFromHairline,
-        Optional.of(inset),
-        above,
-        below,
-        earLine,
-        within,
-        between,
-        inside,
-        except);
+    return with(parts -> parts.insetFromPart = Optional.of(inset));
   }
 
   public RegionSpec withAbove(HeightBound... bounds) {
-    return new RegionSpec(
-        zones,
-        side,
-        insetFromHairline,
-        insetFromPart,
-        List.of(bounds),
-        below,
-        earLine,
-        within,
-        between,
-        inside,
-        except);
+    return with(parts -> parts.above = List.of(bounds));
   }
 
   public RegionSpec withBelow(HeightBound... bounds) {
-    return new RegionSpec(
-        zones,
-        side,
-        insetFromHairline,
-        insetFromPart,
-        above,
-        List.of(bounds),
-        earLine,
-        within,
-        between,
-        inside,
-        except);
+    return with(parts -> parts.below = List.of(bounds));
   }
 
   public RegionSpec withEarLine(EarLineSide kept) {
-    return new RegionSpec(
-        zones,
-        side,
-        insetFromHairline,
-        insetFromPart,
-        above,
-        below,
-        kept,
-        within,
-        between,
-        inside,
-        except);
+    return with(parts -> parts.earLine = kept);
   }
 
   public RegionSpec withWithin(NamedArea area) {
-    return new RegionSpec(
-        zones,
-        side,
-        insetFromHairline,
-        insetFromPart,
-        above,
-        below,
-        earLine,
-        Optional.of(area),
-        between,
-        inside,
-        except);
+    return with(parts -> parts.within = Optional.of(area));
   }
 
   public RegionSpec withBetween(String first, String second) {
-    return new RegionSpec(
-        zones,
-        side,
-        insetFromHairline,
-        insetFromPart,
-        above,
-        below,
-        earLine,
-        within,
-        Optional.of(new Between(first, second)),
-        inside,
-        except);
+    return with(parts -> parts.between = Optional.of(new Between(first, second)));
   }
 
   public RegionSpec withInside(String section) {
-    return new RegionSpec(
-        zones,
-        side,
-        insetFromHairline,
-        insetFromPart,
-        above,
-        below,
-        earLine,
-        within,
-        between,
-        Optional.of(section),
-        except);
+    return with(parts -> parts.inside = Optional.of(section));
   }
 
   public RegionSpec withExcept(String... sections) {
-    return new RegionSpec(
-        zones,
-        side,
-        insetFromHairline,
-        insetFromPart,
-        above,
-        below,
-        earLine,
-        within,
-        between,
-        inside,
-        List.of(sections));
+    return with(parts -> parts.except = List.of(sections));
   }
 
   /** Every earlier section named here, in the order of the fields; may repeat. */

@@ -4,6 +4,7 @@ import foilwright.units.Angle;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.regex.MatchResult;
 
 /**
@@ -69,174 +70,100 @@ public record Section(
         List.of());
   }
 
+  /** All that one says, to be changed before it becomes another. */
+  private static final class Parts {
+    private String name;
+    private String why;
+    private RegionSpec region;
+    private SectionShape shape;
+    private TravelFrom from;
+    private Fill fill;
+    private boolean mirror;
+    private Angle turned;
+    private Optional<ZigzagParting> zigzagParting;
+    private boolean brickLay;
+    private KeptCover keptCover;
+    private ViewedFrom seen;
+    private List<FoilPlace> leaveOut;
+
+    Parts(Section before) {
+      name = before.name;
+      why = before.why;
+      region = before.region;
+      shape = before.shape;
+      from = before.from;
+      fill = before.fill;
+      mirror = before.mirror;
+      turned = before.turned;
+      zigzagParting = before.zigzagParting;
+      brickLay = before.brickLay;
+      keptCover = before.keptCover;
+      seen = before.seen;
+      leaveOut = before.leaveOut;
+    }
+
+    Section made() {
+      return new Section(
+          name,
+          why,
+          region,
+          shape,
+          from,
+          fill,
+          mirror,
+          turned,
+          zigzagParting,
+          brickLay,
+          keptCover,
+          seen,
+          leaveOut);
+    }
+  }
+
+  private Section with(Consumer<Parts> change) {
+    Parts parts = new Parts(this);
+    change.accept(parts);
+    return parts.made();
+  }
+
   public Section withRegion(RegionSpec described) {
-    return new Section(
-        name,
-        why,
-        described,
-        shape,
-        from,
-        fill,
-        mirror,
-        turned,
-        zigzagParting,
-        brickLay,
-        keptCover,
-        seen,
-        leaveOut);
+    return with(parts -> parts.region = described);
   }
 
   public Section withShape(SectionShape drawn) {
-    return new Section(
-        name,
-        why,
-        region,
-        drawn,
-        from,
-        fill,
-        mirror,
-        turned,
-        zigzagParting,
-        brickLay,
-        keptCover,
-        seen,
-        leaveOut);
+    return with(parts -> parts.shape = drawn);
   }
 
   public Section withFill(Fill other) {
-    return new Section(
-        name,
-        why,
-        region,
-        shape,
-        from,
-        other,
-        mirror,
-        turned,
-        zigzagParting,
-        brickLay,
-        keptCover,
-        seen,
-        leaveOut);
+    return with(parts -> parts.fill = other);
   }
 
   public Section withMirror(boolean pair) {
-    return new Section(
-        name,
-        why,
-        region,
-        shape,
-        from,
-        fill,
-        pair,
-        turned,
-        zigzagParting,
-        brickLay,
-        keptCover,
-        seen,
-        leaveOut);
+    return with(parts -> parts.mirror = pair);
   }
 
   public Section withTurned(Angle turn) {
-    return new Section(
-        name,
-        why,
-        region,
-        shape,
-        from,
-        fill,
-        mirror,
-        turn,
-        zigzagParting,
-        brickLay,
-        keptCover,
-        seen,
-        leaveOut);
+    return with(parts -> parts.turned = turn);
   }
 
   public Section withZigzagParting(ZigzagParting teeth) {
-    return new Section(
-        name,
-        why,
-        region,
-        shape,
-        from,
-        fill,
-        mirror,
-        turned,
-        Optional.of(teeth),
-        brickLay,
-        keptCover,
-        seen,
-        leaveOut);
+    return with(parts -> parts.zigzagParting = Optional.of(teeth));
   }
 
   public Section withBrickLay(boolean shifted) {
-    return new Section(
-        name,
-        why,
-        region,
-        shape,
-        from,
-        fill,
-        mirror,
-        turned,
-        zigzagParting,
-        shifted,
-        keptCover,
-        seen,
-        leaveOut);
+    return with(parts -> parts.brickLay = shifted);
   }
 
   public Section withKeptCover(KeptCover cover) {
-    return new Section(
-        name,
-        why,
-        region,
-        shape,
-        from,
-        fill,
-        mirror,
-        turned,
-        zigzagParting,
-        brickLay,
-        cover,
-        seen,
-        leaveOut);
+    return with(parts -> parts.keptCover = cover);
   }
 
   public Section withSeen(ViewedFrom view) {
-    return new Section(
-        name,
-        why,
-        region,
-        shape,
-        from,
-        fill,
-        mirror,
-        turned,
-        zigzagParting,
-        brickLay,
-        keptCover,
-        view,
-        leaveOut);
+    return with(parts -> parts.seen = view);
   }
 
   public Section withLeaveOut(List<FoilPlace> foils) {
-    return new Section(
-        name,
-        why,
-        region,
-        shape,
-        from,
-        fill,
-        mirror,
-        turned,
-        zigzagParting,
-        brickLay,
-        keptCover,
-        seen,
-        foils);
+    return with(parts -> parts.leaveOut = foils);
   }
 
   /**

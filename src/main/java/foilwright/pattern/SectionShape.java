@@ -157,6 +157,20 @@ public sealed interface SectionShape {
     R alongFall(AlongFall shape);
   }
 
+  /** The angle of its partings with the level, where it says one. */
+  default Optional<Angle> findAngle() {
+    return this instanceof Diagonal d
+        ? Optional.of(d.angle())
+        : this instanceof V v ? Optional.of(v.angle()) : Optional.empty();
+  }
+
+  /** The same shape at another angle; a shape that says none stays as it is. */
+  default SectionShape withAngle(Angle angle) {
+    return this instanceof Diagonal d
+        ? new Diagonal(angle, d.lowerEnd())
+        : this instanceof V v ? new V(angle, v.apex(), v.meetingLine()) : this;
+  }
+
   default <R> R match(Cases<R> cases) {
     if (this instanceof Horizontal s) {
       return cases.horizontal(s);

@@ -275,7 +275,7 @@ public final class Thinning {
             "foil " + foil.number() + " is of section " + foil.sectionIndex());
       }
     }
-    return new Pattern(pattern.title(), pattern.summary(), pattern.order(), sections);
+    return pattern.withSections(sections);
   }
 
   private static FoilPlace place(Section section, PlacedFoil foil) {

@@ -223,14 +223,14 @@ final class Desk {
   Changed change(Ask ask, String revision, int section, Map<String, String> typed)
       throws IOException {
     PatternDesk.Open open = open(ask);
-    List<Section> sections = sections(open.pattern(), section);
+    Section changed;
     try {
-      sections.set(section, fields(ask, planned(ask)).change(sections.get(section), typed));
+      changed = fields(ask, planned(ask)).change(section(open.pattern(), section), typed);
     } catch (SectionFields.WrongField e) {
       return wrong(ask, section, typed, e.key(), e.getMessage());
     }
     Pattern before = open.pattern();
-    Pattern after = with(before, sections);
+    Pattern after = before.withSection(section, s -> changed);
     if (after.equals(before)) {
       return new Changed(End.DONE, page(ask, new Remark("Nothing changed.", "", "")));
     }
@@ -319,12 +319,12 @@ final class Desk {
     if (section.isEmpty()) {
       return new Changed(End.DONE, page(ask, trial));
     }
-    List<Section> sections = sections(open(ask).pattern(), section.getAsInt());
+    int index = section.getAsInt();
+    Section changed;
     try {
-      Section changed = fields(ask, planned(ask)).change(sections.get(section.getAsInt()), typed);
-      sections.set(section.getAsInt(), changed);
+      changed = fields(ask, planned(ask)).change(section(open(ask).pattern(), index), typed);
     } catch (SectionFields.WrongField e) {
-      return wrong(ask, section.getAsInt(), typed, e.key(), e.getMessage());
+      return wrong(ask, index, typed, e.key(), e.getMessage());
     }
     PlanOutcome outcome =
         Planning.plan(
@@ -332,7 +332,7 @@ final class Desk {
             ask.request(today.get()),
             step -> {},
             this::begin,
-            before -> with(before, sections));
+            before -> before.withSection(index, s -> changed));
     return new Changed(End.DONE, page(ask, trial, outcome));
   }
 
@@ -346,7 +346,7 @@ final class Desk {
     List<HandleMark> marks = new ArrayList<>();
     if (section.isPresent()) {
       String name =
-          sections(plan.get().pattern(), section.getAsInt()).get(section.getAsInt()).name();
+          section(plan.get().pattern(), section.getAsInt()).name();
       for (Handle handle : Handles.of(plan.get(), section.getAsInt(), drawn)) {
         marks.add(HandleMark.of(handle, name, ask.unit()));
       }
@@ -356,11 +356,11 @@ final class Desk {
     return marks;
   }
 
-  private static List<Section> sections(Pattern pattern, int wanted) {
+  private static Section section(Pattern pattern, int wanted) {
     if (wanted < 0 || wanted >= pattern.sections().size()) {
       throw new NoSuchElementException("There is no section " + (wanted + 1) + ".");
     }
-    return new ArrayList<>(pattern.sections());
+    return pattern.sections().get(wanted);
   }
 
   private Plan planned(Ask ask) {
@@ -369,10 +369,6 @@ final class Desk {
 
   private static SectionFields fields(Ask ask, Plan plan) {
     return new SectionFields(PageWriter.dimensions(plan), ask.unit());
-  }
-
-  private static Pattern with(Pattern pattern, List<Section> sections) {
-    return new Pattern(pattern.title(), pattern.summary(), pattern.order(), sections);
   }
 
   private Changed save(Ask ask, String revision, Pattern before, Pattern after, String said)

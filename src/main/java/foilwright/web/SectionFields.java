@@ -74,11 +74,14 @@ final class SectionFields {
             "",
             "1",
             "empty: as many as fit"));
-    width(fill.background())
+    fill.background()
+        .findWidth()
         .ifPresent(
             run ->
                 addRun(fields, run, BACKGROUND, "Background", LAST_BACKGROUND, "Last background"));
-    angle(section.shape())
+    section
+        .shape()
+        .findAngle()
         .ifPresent(
             angle ->
                 fields.add(
@@ -156,10 +159,10 @@ final class SectionFields {
     return switch (key) {
       case SLICE -> s.withFill(fill.withSlice(first(fill.slice(), text)));
       case LAST_SLICE -> s.withFill(fill.withSlice(last(fill.slice(), text)));
-      case SLICES -> s.withFill(slices(fill, text));
-      case BACKGROUND -> s.withFill(background(fill, first(run(fill.background()), text)));
-      case LAST_BACKGROUND -> s.withFill(background(fill, last(run(fill.background()), text)));
-      case ANGLE -> s.withShape(turned(s.shape(), angle(text)));
+      case SLICES -> s.withFill(fill.withSlices(slices(text)));
+      case BACKGROUND -> withBackground(s, first(run(fill.background()), text));
+      case LAST_BACKGROUND -> withBackground(s, last(run(fill.background()), text));
+      case ANGLE -> s.withShape(s.shape().withAngle(angle(text)));
       case LOWER_END -> s.withShape(lowered(s.shape(), text));
       case INSET ->
           s.withRegion(
@@ -179,49 +182,26 @@ final class SectionFields {
     };
   }
 
-  private static Fill slices(Fill f, String text) {
-    OptionalInt count;
+  private static OptionalInt slices(String text) {
     if (text.isEmpty()) {
-      count = OptionalInt.empty();
+      return OptionalInt.empty();
     } else if (text.matches("\\d{1,4}")
         && Integer.parseInt(text) >= 1
         && Integer.parseInt(text) <= MOST_SLICES) {
-      count = OptionalInt.of(Integer.parseInt(text));
-    } else {
-      throw new IllegalArgumentException(
-          "\"" + text + "\" is not a number of slices; write 1 to " + MOST_SLICES);
+      return OptionalInt.of(Integer.parseInt(text));
     }
-    return new Fill(
-        count,
-        f.offset(),
-        f.slice(),
-        f.background(),
-        f.remainder(),
-        f.picks(),
-        f.foils(),
-        f.shortEnds(),
-        f.mix(),
-        f.startFromScalp());
+    throw new IllegalArgumentException(
+        "\"" + text + "\" is not a number of slices; write 1 to " + MOST_SLICES);
   }
 
-  private static Fill background(Fill fill, Run width) {
-    return fill.withBackground(
-        fill.background()
-            .match(
-                even -> new Background.Even(width),
-                wedge -> new Background.Wedge(width, wedge.wideEnd(), wedge.points()),
-                none -> none));
-  }
-
-  private static Optional<Run> width(Background background) {
-    return background.match(
-        even -> Optional.of(even.width()),
-        wedge -> Optional.of(wedge.width()),
-        none -> Optional.empty());
+  private static Section withBackground(Section section, Run width) {
+    Fill fill = section.fill();
+    return section.withFill(fill.withBackground(fill.background().withWidth(width)));
   }
 
   private static Run run(Background background) {
-    return width(background)
+    return background
+        .findWidth()
         .orElseThrow(() -> new IllegalArgumentException("there is no background here"));
   }
 
@@ -262,13 +242,6 @@ final class SectionFields {
     return point.matches("[+-]?(\\d+\\.?\\d*|\\.\\d+)") ? point + " " + unit : point;
   }
 
-  private static Optional<Angle> angle(SectionShape shape) {
-    if (shape instanceof SectionShape.Diagonal diagonal) {
-      return Optional.of(diagonal.angle());
-    }
-    return shape instanceof SectionShape.V v ? Optional.of(v.angle()) : Optional.empty();
-  }
-
   private static Angle angle(String text) {
     return Angle.parse(withUnit(text.replace("\u00b0", "").strip(), "deg"));
   }
@@ -276,14 +249,6 @@ final class SectionFields {
   private static String number(Angle angle) {
     String text = angle.toString();
     return text.substring(0, text.indexOf(' '));
-  }
-
-  private static SectionShape turned(SectionShape shape, Angle angle) {
-    if (shape instanceof SectionShape.Diagonal diagonal) {
-      return new SectionShape.Diagonal(angle, diagonal.lowerEnd());
-    }
-    SectionShape.V v = (SectionShape.V) shape;
-    return new SectionShape.V(angle, v.apex(), v.meetingLine());
   }
 
   private static SectionShape lowered(SectionShape shape, String words) {

@@ -13,7 +13,6 @@ import foilwright.problem.Problem;
 import foilwright.units.Length;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -62,15 +61,9 @@ class RemediesTest {
     return new PatternDesk(workspace).create(pattern).name();
   }
 
-  private static Pattern changed(Pattern before, int section, UnaryOperator<Section> change) {
-    List<Section> sections = new ArrayList<>(before.sections());
-    sections.set(section, change.apply(sections.get(section)));
-    return new Pattern(before.title(), before.summary(), before.order(), sections);
-  }
-
   /** Every remedy of one problem of the first section, each by itself. */
   private int curesAll(String code, UnaryOperator<Section> harm) throws IOException {
-    Pattern harmed = changed(shipped("dark-rim"), 0, harm);
+    Pattern harmed = shipped("dark-rim").withSection(0, harm);
     PlanOutcome before = plan(saved(harmed), "lead", WayOut.BEST);
     List<Remedy> remedies = remedies(before, code);
     for (Remedy remedy : remedies) {
