@@ -15,6 +15,8 @@ import foilwright.head.HeadSettings;
 import foilwright.head.PartSetting;
 import foilwright.head.TapeMeasurements;
 import foilwright.pattern.Pattern;
+import foilwright.pattern.Section;
+import foilwright.pattern.SectionShape;
 import foilwright.placement.Placer;
 
 /**
@@ -56,8 +58,20 @@ final class FittedHeads {
             });
   }
 
+  /** How the hair lies: followed hair by hair where a section goes by it, else by gravity. */
+  DirectionField fall(Pattern pattern, HairOnHead hair) {
+    boolean goesByFall =
+        pattern.sections().stream()
+            .map(Section::shape)
+            .anyMatch(
+                shape ->
+                    shape instanceof SectionShape.AcrossFall
+                        || shape instanceof SectionShape.AlongFall);
+    return goesByFall ? followedFall(hair) : naturalFall(hair.head());
+  }
+
   /** The way in which hair on a head falls by itself. */
-  synchronized DirectionField naturalFall(Head head) {
+  private synchronized DirectionField naturalFall(Head head) {
     return falls
         .find(head)
         .orElseGet(
@@ -69,7 +83,7 @@ final class FittedHeads {
   }
 
   /** The way in which hairs lie that were followed one by one. */
-  synchronized DirectionField followedFall(HairOnHead hair) {
+  private synchronized DirectionField followedFall(HairOnHead hair) {
     return followed
         .find(hair)
         .orElseGet(

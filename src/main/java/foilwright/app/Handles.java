@@ -21,7 +21,6 @@ import foilwright.pattern.Remainder;
 import foilwright.pattern.Run;
 import foilwright.pattern.Section;
 import foilwright.pattern.SectionShape;
-import foilwright.placement.PlacingSettings;
 import foilwright.placement.SectionTrial;
 import foilwright.sheet.MapSheet;
 import foilwright.units.Angle;
@@ -90,33 +89,33 @@ public final class Handles {
   private final SectionTrial trial;
   private final List<SectionTrial.Drawn> drawn;
 
-  private Handles(Plan plan, int index, PageDrawings drawings) {
+  private Handles(FittedHeads heads, Plan plan, int index, PageDrawings drawings) {
     this.drawings = drawings;
     head = plan.head();
     section = plan.pattern().sections().get(index);
     dimensions = new HeadDimensions(head.frontToBack(), head.earToEar(), head.around());
-    HairOnHead hair = HairOnHead.of(head, plan.guest().hair());
-    trial = SectionTrial.of(plan.pattern(), hair, PlacingSettings.USUAL, fall(plan, hair), index);
+    HairOnHead hair = heads.hair(head, plan.guest().hair());
+    DirectionField fall = heads.fall(spokenOf(plan.pattern()), hair);
+    trial = SectionTrial.of(plan.pattern(), hair, plan.house().placing(), fall, index);
     drawn = trial.draw(section);
   }
 
-  private DirectionField fall(Plan plan, HairOnHead hair) {
-    Pattern pattern = plan.pattern();
-    Pattern spokenOf =
-        section.region().references().isEmpty()
-            ? pattern.withSections(List.of(section))
-            : pattern;
-    return Workbench.fall(spokenOf, hair);
+  private Pattern spokenOf(Pattern pattern) {
+    return section.region().references().isEmpty()
+        ? pattern.withSections(List.of(section))
+        : pattern;
   }
 
   /**
    * The handles of a section that can be seen on some drawing.
    *
+   * @param workspace in which the plan was made
    * @param index of the section in the pattern, from 0
    * @param drawings of the plan's head
    */
-  public static List<Handle> of(Plan plan, int index, PageDrawings drawings) {
-    return new Handles(plan, index, drawings).all();
+  public static List<Handle> of(
+      Workspace workspace, Plan plan, int index, PageDrawings drawings) {
+    return new Handles(workspace.heads(), plan, index, drawings).all();
   }
 
   /** The handle of the part line; empty when no part is worn. */

@@ -13,11 +13,13 @@ final class KeptPlans {
   /**
    * All that a plan is made of, as it was read.
    *
+   * @param changed the pattern as it is tried, where it is not as it was read
    * @param last the pattern of the guest's last visit
    */
   record Made(
       PlanRequest request,
       Found<Pattern> pattern,
+      Optional<Pattern> changed,
       Optional<Found<GuestDocument>> guest,
       Found<HouseDocument> house,
       Optional<Pattern> last) {}

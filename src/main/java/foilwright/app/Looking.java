@@ -29,7 +29,6 @@ import foilwright.service.ProductEntry;
 import foilwright.service.ThreePoint;
 import foilwright.service.visit.Growth;
 import foilwright.units.Length;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -170,7 +169,7 @@ public final class Looking {
   static HairColours colours(Plan plan, Tone tone) {
     HairProfile profile = plan.guest().hair();
     Function<Zone, Level> natural = zone -> profile.natureIn(zone).level().orElse(USUAL_LEVEL);
-    Set<MixSlot> lightening = lightening(plan);
+    Set<MixSlot> lightening = plan.house().placing().lightening();
     return HairColours.of(
         natural,
         (slot, zone) ->
@@ -200,15 +199,5 @@ public final class Looking {
   private static double minutes(Plan plan, PlacedFoil foil) {
     ThreePoint time = plan.house().pace().placing(foil);
     return Math.max(0.01, time.mean().toMinutes());
-  }
-
-  private static Set<MixSlot> lightening(Plan plan) {
-    Set<MixSlot> slots = EnumSet.allOf(MixSlot.class);
-    slots.removeIf(
-        slot -> {
-          ProductEntry product = plan.house().products().get(slot.name());
-          return product != null && !product.kind().lightens();
-        });
-    return slots;
   }
 }

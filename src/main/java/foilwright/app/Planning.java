@@ -43,6 +43,10 @@ public final class Planning {
 
   private final Workspace workspace;
   private final Found<Pattern> pattern;
+
+  /** The pattern as it would be after a change that is not saved, where it is tried. */
+  private final Optional<Pattern> changed;
+
   private final Optional<Found<GuestDocument>> guest;
   private final Found<HouseDocument> house;
 
@@ -54,21 +58,20 @@ public final class Planning {
   private final List<FoundProblem> problems = new ArrayList<>();
 
   private final Consumer<Head> whenMeasured;
-  private final UnaryOperator<Pattern> change;
 
   private Planning(
       Workspace workspace,
       PlanRequest request,
       Consumer<String> progress,
       Consumer<Head> whenMeasured,
-      UnaryOperator<Pattern> change) {
+      Optional<UnaryOperator<Pattern>> change) {
     this.workspace = workspace;
     this.request = request;
     this.progress = progress;
     this.whenMeasured = whenMeasured;
-    this.change = change;
     progress.accept("reading the documents");
     pattern = workspace.pattern(request.pattern());
+    changed = change.flatMap(its -> pattern.value().map(its));
     guest = request.guest().map(workspace::guest);
     house = workspace.house(request.house().orElse(USUAL_HOUSE));
     last =
@@ -99,17 +102,7 @@ public final class Planning {
       PlanRequest request,
       Consumer<String> progress,
       Consumer<Head> whenMeasured) {
-    Planning planning =
-        new Planning(workspace, request, progress, whenMeasured, UnaryOperator.identity());
-    return workspace
-        .plans()
-        .plan(
-            new KeptPlans.Made(
-                request, planning.pattern, planning.guest, planning.house, planning.last),
-            () -> {
-              Optional<Plan> plan = planning.plan();
-              return new PlanOutcome(plan, planning.problems, planning.unreachable());
-            });
+    return new Planning(workspace, request, progress, whenMeasured, Optional.empty()).kept();
   }
 
   /**
@@ -125,9 +118,19 @@ public final class Planning {
       Consumer<String> progress,
       Consumer<Head> whenMeasured,
       UnaryOperator<Pattern> change) {
-    Planning planning = new Planning(workspace, request, progress, whenMeasured, change);
-    Optional<Plan> plan = planning.plan();
-    return new PlanOutcome(plan, planning.problems, planning.unreachable());
+    return new Planning(workspace, request, progress, whenMeasured, Optional.of(change)).kept();
+  }
+
+  /** What was made of the very same before, else a new plan. */
+  private PlanOutcome kept() {
+    return workspace
+        .plans()
+        .plan(
+            new KeptPlans.Made(request, pattern, changed, guest, house, last),
+            () -> {
+              Optional<Plan> plan = plan();
+              return new PlanOutcome(plan, problems, unreachable());
+            });
   }
 
   private boolean unreachable() {
@@ -161,11 +164,10 @@ public final class Planning {
             person.get().wish());
     noteAssumptions(planned);
     PlannedHouse with =
-        new PlannedHouse(
-            room.name(), pace.get(), room.foils().get(0), room.productsBySlot(), room.tolerances());
+        PlannedHouse.of(room, pace.get());
     return Optional.of(
         lay(
-            change.apply(pattern.value().get()),
+            changed.or(pattern::value).orElseThrow(),
             planned,
             with,
             room,
@@ -283,7 +285,7 @@ public final class Planning {
     Optional<PlannedRegrowth> regrowth = regrowth(history, bench, laid);
     regrowth.ifPresent(
         r -> r.overlaps().problems().forEach(p -> problems.add(Heads.locate(guest, p))));
-    Set<MixSlot> lightening = bench.lightening();
+    Set<MixSlot> lightening = with.placing().lightening();
     List<Plan.ZoneFigures> zones = zones(placement, head, bench.hair(), lightening);
     return new Plan(
         FileNames.of(request.pattern()) + "-" + person.number().orElse("usual-head"),

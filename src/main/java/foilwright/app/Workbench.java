@@ -4,12 +4,8 @@ import foilwright.document.HouseDocument;
 import foilwright.fall.Body;
 import foilwright.fall.Fall;
 import foilwright.fall.FallSettings;
-import foilwright.fall.HairStyle;
-import foilwright.fall.NaturalFall;
-import foilwright.fall.SimulatedFall;
 import foilwright.fall.Strands;
 import foilwright.fall.Watch;
-import foilwright.geometry.surface.DirectionField;
 import foilwright.hair.HairOnHead;
 import foilwright.hair.Level;
 import foilwright.look.Advice;
@@ -22,12 +18,9 @@ import foilwright.look.Studio;
 import foilwright.look.Tone;
 import foilwright.pattern.MixSlot;
 import foilwright.pattern.Pattern;
-import foilwright.pattern.Section;
-import foilwright.pattern.SectionShape;
 import foilwright.placement.PlacedFoil;
 import foilwright.placement.Placement;
 import foilwright.placement.Placer;
-import foilwright.placement.PlacingSettings;
 import foilwright.placement.Thinning;
 import foilwright.service.LiftAdvice;
 import foilwright.service.ProductEntry;
@@ -44,7 +37,6 @@ import foilwright.units.Length;
 import foilwright.units.Mass;
 import foilwright.units.Minutes;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -111,37 +103,8 @@ final class Workbench {
     return hair;
   }
 
-  /** Slots that lighten; an empty slot counts as one, since that is what a pattern is for. */
   Set<MixSlot> lightening() {
-    Set<MixSlot> slots = EnumSet.allOf(MixSlot.class);
-    slots.removeIf(slot -> !lightens(slot.name()));
-    return slots;
-  }
-
-  private boolean lightens(String slot) {
-    ProductEntry product = with.products().get(slot);
-    return product == null || product.kind().lightens();
-  }
-
-  /** How the hair lies: followed hair by hair where a section goes by it, else by gravity. */
-  private DirectionField fall(Pattern pattern) {
-    return goesByFall(pattern) ? heads.followedFall(hair) : heads.naturalFall(hair.head());
-  }
-
-  private static boolean goesByFall(Pattern pattern) {
-    return pattern.sections().stream()
-        .map(Section::shape)
-        .anyMatch(
-            shape ->
-                shape instanceof SectionShape.AcrossFall
-                    || shape instanceof SectionShape.AlongFall);
-  }
-
-  /** The way hair falls by which a pattern is placed. */
-  static DirectionField fall(Pattern pattern, HairOnHead hair) {
-    return goesByFall(pattern)
-        ? SimulatedFall.over(hair, Body.of(hair.head()), HairStyle.NATURAL)
-        : NaturalFall.over(hair.head());
+    return with.placing().lightening();
   }
 
   Laid lay(Pattern pattern) {
@@ -149,12 +112,8 @@ final class Workbench {
         Placer.place(
             pattern,
             hair,
-            new PlacingSettings(
-                with.foil().usableWidth(),
-                room.hands().thinnestSlice(),
-                room.hands().thickestSlice(),
-                lightening()),
-            fall(pattern),
+            with.placing(),
+            heads.fall(pattern, hair),
             heads.laid(hair, pattern));
     heads.keep(hair, pattern, laid);
     Placement placement = laid.placement();
@@ -217,7 +176,7 @@ final class Workbench {
     }
     Map<Integer, String> mixes = new HashMap<>();
     for (PlacedFoil foil : placement.foils()) {
-      if (lightens(foil.mix())) {
+      if (with.lightens(foil.mix())) {
         mixes.put(foil.number(), weaker.get());
         Placement mixed = placement.withMixes(mixes);
         VisitPlanner.Outcome outcome = outcome(mixed, Optional.of(Removal.IN_PLACING_ORDER));
@@ -272,7 +231,7 @@ final class Workbench {
   private Optional<TonerMix> toner(Visit visit) {
     Mass lightened =
         visit.foils().stream()
-            .filter(foil -> lightens(foil.mix()))
+            .filter(foil -> with.lightens(foil.mix()))
             .map(PlacedFoil::hair)
             .reduce(Mass.ZERO, Mass::plus);
     return room.toners().stream()

@@ -347,7 +347,7 @@ final class Desk {
     if (section.isPresent()) {
       String name =
           section(plan.get().pattern(), section.getAsInt()).name();
-      for (Handle handle : Handles.of(plan.get(), section.getAsInt(), drawn)) {
+      for (Handle handle : Handles.of(workspace, plan.get(), section.getAsInt(), drawn)) {
         marks.add(HandleMark.of(handle, name, ask.unit()));
       }
     }

@@ -162,7 +162,7 @@ class HandlesTest {
     int tried = 0;
     for (int i = 0; i < plan.pattern().sections().size(); i++) {
       Section section = plan.pattern().sections().get(i);
-      for (Handle handle : Handles.of(plan, i, drawings)) {
+      for (Handle handle : Handles.of(Workspace.in(folder), plan, i, drawings)) {
         assertTrue(handle.least() <= handle.value() && handle.value() <= handle.most());
         if (MOVED.contains(handle.kind())) {
           Handle.Track track = handle.tracks().get(0);
@@ -188,7 +188,7 @@ class HandlesTest {
       PageDrawings drawings = PageDrawings.on(plan.head());
       Section section = plan.pattern().sections().get(0);
       Handle handle =
-          Handles.of(plan, 0, drawings).stream()
+          Handles.of(Workspace.in(folder), plan, 0, drawings).stream()
               .filter(h -> h.kind() == HandleKind.ANGLE)
               .findFirst()
               .orElseThrow();
