@@ -67,7 +67,9 @@ public final class PageDrawings {
 
   /** The head from five sides and the unrolled scalp, with every foil. */
   public List<Drawing> views(Plan plan) {
-    return map.pictures(plan.placement(), Sheets.onOldLightener(plan)).parallelStream()
+    return map
+        .pictures(plan.placement(), Sheets.onOldLightener(plan), plan.pinned())
+        .parallelStream()
         .map(Drawing::of)
         .toList();
   }

@@ -5,6 +5,8 @@ import foilwright.head.Head;
 import foilwright.pattern.Pattern;
 import foilwright.placement.PlacedSection;
 import foilwright.placement.Placement;
+import foilwright.problem.Problem;
+import foilwright.problem.Severity;
 import foilwright.service.LiftAdvice;
 import foilwright.service.PlacingTime;
 import foilwright.service.TimeEstimate;
@@ -126,5 +128,14 @@ public record Plan(
 
   public boolean hasErrors() {
     return problems.stream().anyMatch(FoundProblem::isError);
+  }
+
+  /** What is wrong somewhere on the head, in the order of its pins. */
+  public List<Problem> pinned() {
+    return problems.stream()
+        .map(FoundProblem::problem)
+        .filter(p -> p.place().isPresent() && p.severity() != Severity.NOTE)
+        .distinct()
+        .toList();
   }
 }

@@ -1,9 +1,12 @@
 package foilwright.app;
 
+import foilwright.pattern.Extent;
 import foilwright.pattern.FoilRule;
+import foilwright.pattern.KeptCover;
 import foilwright.pattern.Pattern;
 import foilwright.pattern.Pick;
 import foilwright.pattern.PickDepth;
+import foilwright.pattern.Run;
 import foilwright.pattern.Section;
 import foilwright.units.Length;
 import java.util.ArrayList;
@@ -31,6 +34,34 @@ public sealed interface Remedy {
         case TWO_MIXES -> "Give the first foils the weaker mix";
         case TWO_VISITS -> "Share the foils between two visits";
       };
+    }
+  }
+
+  /**
+   * More pairs of hands; the pattern stays as it is.
+   *
+   * @param hands pairs of them, 2 to 4
+   */
+  record WorkTogether(int hands) implements Remedy {
+    @Override
+    public String words() {
+      return "Work with " + (hands == 2 ? "two" : hands == 3 ? "three" : "four") + " pairs of hands";
+    }
+  }
+
+  /** Another pace of the same house; the pattern stays as it is. */
+  record PlanAtPace(String pace) implements Remedy {
+    @Override
+    public String words() {
+      return "Let the pace \u201c" + pace + "\u201d place the foils";
+    }
+  }
+
+  /** Foils that show least are left out of the pattern until there is a visit. */
+  record LeaveOutUntilItFits() implements Remedy {
+    @Override
+    public String words() {
+      return "Leave out the foils that show least until the visit fits";
     }
   }
 
@@ -72,6 +103,58 @@ public sealed interface Remedy {
     public Section applied(Section before) {
       return before.withFill(
           before.fill().withFoils(new FoilRule.Evenly(), before.fill().shortEnds()));
+    }
+  }
+
+  /** Slices of another thickness, all alike. */
+  record SetSlice(int section, String name, Length slice) implements OfSection {
+    @Override
+    public String words() {
+      return "Set the slices of \u201c" + name + "\u201d to " + slice;
+    }
+
+    @Override
+    public Section applied(Section before) {
+      return before.withFill(before.fill().withSlice(Run.of(Extent.of(slice))));
+    }
+  }
+
+  /** The first slice at the edge of the region. */
+  record BeginAtTheEdge(int section, String name) implements OfSection {
+    @Override
+    public String words() {
+      return "Begin \u201c" + name + "\u201d at the edge of its region";
+    }
+
+    @Override
+    public Section applied(Section before) {
+      return before.withFill(before.fill().withOffset(Extent.zero()));
+    }
+  }
+
+  /**
+   * Less of the hair kept as cover.
+   *
+   * @param share what stays of the cover's width; with 0 no cover is kept
+   */
+  record KeepLessCover(int section, String name, double share) implements OfSection {
+    @Override
+    public String words() {
+      return share == 0
+          ? "Keep no cover in \u201c" + name + "\u201d"
+          : "Keep " + Math.round(100 * share) + " % of the cover\u2019s width in \u201c" + name + "\u201d";
+    }
+
+    @Override
+    public Section applied(Section before) {
+      KeptCover cover = before.keptCover();
+      return before.withKeptCover(
+          share == 0
+              ? KeptCover.NONE
+              : new KeptCover(
+                  cover.atHairline().map(e -> e.times(share)),
+                  cover.atPart().map(e -> e.times(share)),
+                  cover.overFringe().map(e -> e.times(share))));
     }
   }
 

@@ -101,7 +101,11 @@ public final class MapSheet {
 
   /** The same for a placement that is ready for drawing on the same head. */
   public List<Scene> pages(DrawnPlan plan, MapNotes notes, Map<Integer, Region> onOldLightener) {
-    return new Drawing(plan, notes, onOldLightener).pages();
+    List<Problem> pinned =
+        plan.placement().problems().stream()
+            .filter(p -> p.place().isPresent() && p.severity() != Severity.NOTE)
+            .toList();
+    return new Drawing(plan, notes, onOldLightener, pinned).pages();
   }
 
   /**
@@ -109,9 +113,11 @@ public final class MapSheet {
    * sides and the unrolled scalp. A picture's name ends with its side, as in {@code view-back}.
    *
    * @param onOldLightener as in {@link #pages(Placement, MapNotes, Map)}
+   * @param pinned problems that have a place, in the order of their pins
    */
-  public List<Scene> pictures(Placement placement, Map<Integer, Region> onOldLightener) {
-    return new Drawing(DrawnPlan.of(head, placement), NO_NOTES, onOldLightener).pictures();
+  public List<Scene> pictures(
+      Placement placement, Map<Integer, Region> onOldLightener, List<Problem> pinned) {
+    return new Drawing(DrawnPlan.of(head, placement), NO_NOTES, onOldLightener, pinned).pictures();
   }
 
   /** The ground of the foils of a section, by its place in the pattern from 0. */
@@ -166,17 +172,18 @@ public final class MapSheet {
     /** Slots of which some foil on the page is drawn wide enough to carry the line of its mix. */
     private final Set<Integer> lined = new HashSet<>();
 
-    Drawing(DrawnPlan plan, MapNotes notes, Map<Integer, Region> onOldLightener) {
+    Drawing(
+        DrawnPlan plan,
+        MapNotes notes,
+        Map<Integer, Region> onOldLightener,
+        List<Problem> pinned) {
       this.plan = plan;
       this.placement = plan.placement();
       this.notes = notes;
       slots = plan.slots();
       foils = plan.foils();
       onOldLightener.forEach((number, region) -> overlaps.put(number, head.loops(region)));
-      pointed =
-          placement.problems().stream()
-              .filter(p -> p.place().isPresent() && p.severity() != Severity.NOTE)
-              .toList();
+      pointed = pinned;
     }
 
     List<Scene> pages() {

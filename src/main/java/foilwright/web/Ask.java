@@ -26,6 +26,7 @@ import java.util.Optional;
  * @param part where the part is worn, a side in words with or without its distance from the centre
  *     line, as in {@code left 24 mm}; empty as the guest wears it
  * @param out how the foils come out
+ * @param hands pairs of them, 1 to 4
  * @param unit in which lengths are shown
  */
 public record Ask(
@@ -35,8 +36,9 @@ public record Ask(
     String pace,
     String part,
     WayOut out,
+    int hands,
     LengthUnit unit) {
-  static final Ask FIRST = new Ask("dark-rim", "guest-07", "", "", "", WayOut.BEST, LengthUnit.MM);
+  static final Ask FIRST = new Ask("dark-rim", "guest-07", "", "", "", WayOut.BEST, 1, LengthUnit.MM);
 
   static Ask of(java.util.function.UnaryOperator<String> parameter) {
     String pattern = or(parameter.apply("pattern"), FIRST.pattern);
@@ -52,7 +54,12 @@ public record Ask(
             .filter(way -> way.word().equals(out))
             .findFirst()
             .orElse(WayOut.BEST),
+        hands(or(parameter.apply("hands"), "")),
         LengthUnit.of(or(parameter.apply("unit"), "")));
+  }
+
+  private static int hands(String text) {
+    return text.matches("[1-" + Working.MOST_HANDS + "]") ? Integer.parseInt(text) : 1;
   }
 
   private static String or(String value, String otherwise) {
@@ -60,23 +67,27 @@ public record Ask(
   }
 
   Ask withOut(WayOut way) {
-    return new Ask(pattern, guest, house, pace, part, way, unit);
+    return new Ask(pattern, guest, house, pace, part, way, hands, unit);
+  }
+
+  Ask withHands(int pairs) {
+    return new Ask(pattern, guest, house, pace, part, out, pairs, unit);
   }
 
   Ask withGuest(String number) {
-    return new Ask(pattern, number, house, pace, part, out, unit);
+    return new Ask(pattern, number, house, pace, part, out, hands, unit);
   }
 
   Ask withPattern(String name) {
-    return new Ask(name, guest, house, pace, part, out, unit);
+    return new Ask(name, guest, house, pace, part, out, hands, unit);
   }
 
   Ask withHouse(String name) {
-    return new Ask(pattern, guest, name, pace, part, out, unit);
+    return new Ask(pattern, guest, name, pace, part, out, hands, unit);
   }
 
   Ask withPace(String name) {
-    return new Ask(pattern, guest, house, name, part, out, unit);
+    return new Ask(pattern, guest, house, name, part, out, hands, unit);
   }
 
   /** The house by its name. */
@@ -85,12 +96,12 @@ public record Ask(
   }
 
   Ask withPart(String words) {
-    return new Ask(pattern, guest, house, pace, words, out, unit);
+    return new Ask(pattern, guest, house, pace, words, out, hands, unit);
   }
 
   PlanRequest request(LocalDate today) {
     PlanRequest request =
-        PlanRequest.of(pattern).on(today).withWorking(new Working(out, 1, List.of()));
+        PlanRequest.of(pattern).on(today).withWorking(new Working(out, hands, List.of()));
     request = guest.isEmpty() ? request : request.withGuest(guest);
     request = house.isEmpty() ? request : request.withHouse(house);
     request = pace.isEmpty() ? request : request.withPace(pace);
@@ -129,6 +140,7 @@ public record Ask(
     add(parts, "pace", pace);
     add(parts, "part", part);
     add(parts, "out", out == WayOut.BEST ? "" : out.word());
+    add(parts, "hands", hands == 1 ? "" : Integer.toString(hands));
     add(parts, "unit", unit == LengthUnit.MM ? "" : unit.word());
     return String.join("&", parts);
   }

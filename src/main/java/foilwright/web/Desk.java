@@ -6,18 +6,22 @@ import foilwright.app.DocumentKind;
 import foilwright.app.Draft;
 import foilwright.app.Handle;
 import foilwright.app.Handles;
+import foilwright.app.Limits;
 import foilwright.app.PageDrawings;
 import foilwright.app.PatternDesk;
 import foilwright.app.Plan;
 import foilwright.app.PlanOutcome;
 import foilwright.app.Planning;
+import foilwright.app.Remedies;
 import foilwright.app.Remedy;
-import foilwright.app.WayOut;
+import foilwright.app.Trimmed;
 import foilwright.app.Workspace;
 import foilwright.head.Head;
 import foilwright.pattern.Pattern;
 import foilwright.pattern.Section;
+import foilwright.placement.Thinning;
 import foilwright.service.Caution;
+import foilwright.units.Minutes;
 import foilwright.web.WorkPage.Card;
 import foilwright.web.WorkPage.Look;
 import java.io.IOException;
@@ -33,9 +37,13 @@ import java.util.Set;
 import java.util.WeakHashMap;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
 /** Plans pages, changes patterns, and remembers what was done to them while the server runs. */
 final class Desk {
+  /** Longer than any visit, so that only the windows count. */
+  private static final Minutes WHOLE_DAY = Minutes.ofMinutes(24 * 60);
+
   private final Workspace workspace;
   private final PatternDesk patterns;
   private final Supplier<LocalDate> today;
@@ -55,31 +63,33 @@ final class Desk {
     this.token = token;
   }
 
+  /** What a step changes. */
+  private enum Aspect {
+    PATTERN,
+    PART,
+    WORKING,
+    PACE
+  }
+
   /**
-   * What was there before a step: the pattern, the words of the part where that was moved, or the
-   * way out where that was changed.
+   * What was there before a step.
+   *
+   * @param ask what the page showed
+   * @param pattern as it was saved
    */
-  private record Step(Optional<Pattern> pattern, Optional<String> part, Optional<WayOut> out) {
-    static Step of(Pattern before) {
-      return new Step(Optional.of(before), Optional.empty(), Optional.empty());
-    }
-
-    static Step of(String partBefore) {
-      return new Step(Optional.empty(), Optional.of(partBefore), Optional.empty());
-    }
-
-    static Step of(WayOut before) {
-      return new Step(Optional.empty(), Optional.empty(), Optional.of(before));
-    }
-
+  private record Step(Aspect aspect, Ask ask, Pattern pattern) {
     /** What is there now, to come back to. */
-    Step now(Ask ask, Pattern open) {
-      return pattern.isPresent() ? of(open) : part.isPresent() ? of(ask.part()) : of(ask.out());
+    Step now(Ask shown, Pattern open) {
+      return new Step(aspect, shown, open);
     }
 
-    Ask applied(Ask ask) {
-      Ask parted = part.map(ask::withPart).orElse(ask);
-      return out.map(parted::withOut).orElse(parted);
+    Ask applied(Ask shown) {
+      return switch (aspect) {
+        case PATTERN -> shown;
+        case PART -> shown.withPart(ask.part());
+        case WORKING -> shown.withOut(ask.out()).withHands(ask.hands());
+        case PACE -> shown.withPace(ask.pace());
+      };
     }
   }
 
@@ -112,7 +122,11 @@ final class Desk {
     PatternDesk.Open open = open(ask);
     Choices choices = checked(ask);
     Optional<Plan> plan = outcome.plan();
-    List<Look> looks = PageWriter.looks(outcome.problems(), plan);
+    List<Look> looks =
+        PageWriter.looks(
+            outcome.problems(),
+            plan,
+            problem -> plan.map(p -> Remedies.of(workspace, p, problem)).orElse(List.of()));
     Optional<PageWriter> writer = plan.map(p -> new PageWriter(p, ask.unit()));
     Optional<PageDrawings> drawings = plan.map(p -> drawingsOn(p.head()).join());
     return new WorkPage(
@@ -377,7 +391,7 @@ final class Desk {
     if (saved.beside()) {
       return beside(ask, saved);
     }
-    steps.done(saved.open().name(), Step.of(before));
+    steps.done(saved.open().name(), new Step(Aspect.PATTERN, ask, before));
     return changed(ask, saved, said);
   }
 
@@ -428,9 +442,7 @@ final class Desk {
    * @param part in the words of an {@link Ask}
    */
   Changed movePart(Ask ask, String part) {
-    open(ask);
-    steps.done(ask.pattern(), Step.of(ask.part()));
-    return new Changed(End.DONE, page(ask.withPart(part), new Remark("Part moved.", "", "")));
+    return shown(ask, Aspect.PART, ask.withPart(part), "Part moved.");
   }
 
   /**
@@ -451,23 +463,97 @@ final class Desk {
                         "The problem that this would cure is no longer there. Load the page"
                             + " again."));
     String said = "Done: " + words + ".";
-    if (remedy instanceof Remedy.OfSection change) {
-      Pattern before = open(ask).pattern();
-      try {
-        return save(ask, revision, before, change.applied(before), said);
-      } catch (IllegalArgumentException e) {
-        String notice = "Not changed: " + e.getMessage() + ".";
-        return new Changed(End.WRONG, page(ask, new Remark(notice, notice, "")));
-      }
+    if (remedy instanceof Remedy.TakeOut change) {
+      return shown(ask, Aspect.WORKING, ask.withOut(change.way()), said);
+    } else if (remedy instanceof Remedy.WorkTogether change) {
+      return shown(ask, Aspect.WORKING, ask.withHands(change.hands()), said);
+    } else if (remedy instanceof Remedy.PlanAtPace change) {
+      return shown(ask, Aspect.PACE, ask.withPace(change.pace()), said);
+    } else if (remedy instanceof Remedy.LeaveOutUntilItFits) {
+      return fit(ask, revision, new Limits(Optional.of(WHOLE_DAY), Optional.empty()));
     }
-    Remedy.TakeOut change = (Remedy.TakeOut) remedy;
-    steps.done(ask.pattern(), Step.of(ask.out()));
-    return new Changed(End.DONE, page(ask.withOut(change.way()), new Remark(said, "", "")));
+    Pattern before = open(ask).pattern();
+    try {
+      return save(ask, revision, before, ((Remedy.OfSection) remedy).applied(before), said);
+    } catch (IllegalArgumentException e) {
+      return refused(ask, e.getMessage());
+    }
+  }
+
+  /** Shows the page otherwise, as a step that can be taken back; the pattern stays as it is. */
+  private Changed shown(Ask before, Aspect aspect, Ask after, String said) {
+    steps.done(before.pattern(), new Step(aspect, before, open(before).pattern()));
+    return new Changed(End.DONE, page(after, new Remark(said, "", "")));
+  }
+
+  private Changed refused(Ask ask, String why) {
+    String notice = "Not changed: " + why + ".";
+    return new Changed(End.WRONG, page(ask, new Remark(notice, notice, "")));
+  }
+
+  /**
+   * Leaves out the foils that show least until the pattern keeps within limits, and saves it.
+   *
+   * @param within minutes from the first parting until the last foil is out; may be empty
+   * @param most foils; may be empty
+   */
+  Changed fit(Ask ask, String revision, String within, String most) throws IOException {
+    try {
+      Optional<Minutes> time =
+          within.isEmpty()
+              ? Optional.empty()
+              : Optional.of(
+                  Minutes.parse(within.matches("[\\d.]+") ? within + " min" : within));
+      if (!most.isEmpty() && !most.matches("\\d{1,4}")) {
+        throw new IllegalArgumentException("\"" + most + "\" is not a number of foils");
+      }
+      Limits limits =
+          new Limits(
+              time, most.isEmpty() ? Optional.empty() : Optional.of(Integer.parseInt(most)));
+      return limits.any()
+          ? fit(ask, revision, limits)
+          : refused(ask, "say a time, a number of foils, or both");
+    } catch (IllegalArgumentException e) {
+      return refused(ask, e.getMessage());
+    }
+  }
+
+  private Changed fit(Ask ask, String revision, Limits limits) throws IOException {
+    Pattern before = open(ask).pattern();
+    PlanOutcome outcome =
+        Planning.plan(
+            workspace, ask.request(today.get()).withLimits(limits), step -> {}, this::begin);
+    Optional<Trimmed> trimmed = outcome.plan().flatMap(Plan::trimmed);
+    if (trimmed.isEmpty()) {
+      return refused(
+          ask, "not even one foil keeps within that; allow more time");
+    }
+    List<Thinning.Choice> givenUp = trimmed.get().givenUp();
+    if (givenUp.isEmpty()) {
+      return new Changed(
+          End.DONE, page(ask, new Remark("It fits as it is. Nothing changed.", "", "")));
+    }
+    String numbers =
+        givenUp.stream()
+            .map(choice -> choice.foil().number())
+            .sorted()
+            .map(String::valueOf)
+            .collect(Collectors.joining(", "));
+    return save(
+        ask,
+        revision,
+        before,
+        trimmed.get().pattern(),
+        "Left out of the "
+            + trimmed.get().before()
+            + " foils, by their numbers till now: "
+            + numbers
+            + ".");
   }
 
   /** An earlier state of a pattern took the place of this one. */
-  void broughtBack(String pattern, Pattern before) {
-    steps.done(pattern, Step.of(before));
+  void broughtBack(Ask ask, Pattern before) {
+    steps.done(ask.pattern(), new Step(Aspect.PATTERN, ask, before));
   }
 
   /**
@@ -484,7 +570,7 @@ final class Desk {
         return new Changed(End.DONE, page(ask));
       }
       Step step = next.get();
-      if (step.pattern().isEmpty()) {
+      if (step.aspect() != Aspect.PATTERN) {
         steps.taken(ask.pattern(), back, step.now(ask, open.pattern()));
         return new Changed(End.DONE, page(step.applied(ask), new Remark(said, "", "")));
       }
@@ -499,14 +585,14 @@ final class Desk {
                         + " shows it as it is; press again if you still want to.",
                     "")));
       }
-      PatternDesk.Saved saved = patterns.save(ask.pattern(), revision, step.pattern().get());
+      PatternDesk.Saved saved = patterns.save(ask.pattern(), revision, step.pattern());
       if (saved.beside()) {
         return beside(ask, saved);
       }
       if (saved.open().name().equals(ask.pattern())) {
         steps.taken(ask.pattern(), back, step.now(ask, open.pattern()));
       } else {
-        steps.done(saved.open().name(), Step.of(open.pattern()));
+        steps.done(saved.open().name(), step.now(ask, open.pattern()));
       }
       return changed(ask, saved, said);
     }

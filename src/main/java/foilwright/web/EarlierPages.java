@@ -23,7 +23,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.NoSuchElementException;
 import java.util.Optional;
-import java.util.function.BiConsumer;
 import java.util.function.Supplier;
 
 /** Earlier states of a document, and what to do with one that cannot be read. */
@@ -37,15 +36,19 @@ public final class EarlierPages {
   private final String token;
   private final SheetPages.PageWriting writing;
 
-  /** Is told what was in use before, by the name of the document, where it was sound. */
-  private final BiConsumer<String, Draft> broughtBack;
+  /** Is told what was in use before, where it was sound. */
+  interface BroughtBack {
+    void tell(Ask ask, String name, Draft before);
+  }
+
+  private final BroughtBack broughtBack;
 
   EarlierPages(
       Workspace workspace,
       Supplier<LocalDate> today,
       String token,
       SheetPages.PageWriting writing,
-      BiConsumer<String, Draft> broughtBack) {
+      BroughtBack broughtBack) {
     this.workspace = workspace;
     this.today = today;
     this.token = token;
@@ -249,7 +252,7 @@ public final class EarlierPages {
     all.stream()
         .filter(state -> state.number() == 0 && state.isSound())
         .flatMap(state -> state.draft().stream())
-        .forEach(draft -> broughtBack.accept(name, draft));
+        .forEach(draft -> broughtBack.tell(ask, name, draft));
     context.header(
         "HX-Redirect", "/earlier?kind=" + kind.words() + "&name=" + name + "&" + ask.query());
   }

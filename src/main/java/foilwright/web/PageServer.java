@@ -122,7 +122,7 @@ public final class PageServer {
     config.http.maxRequestSize = MOST_REQUEST_BYTES;
     config.http.defaultContentType = "text/plain; charset=utf-8";
     config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
-    config.jetty.modifyServer(jetty -> jetty.setStopTimeout(5000));
+    config.jetty.modifyServer(jetty -> jetty.setStopTimeout(20_000));
     config.routes.before(guard::check);
     config.routes.get("/", this::first);
     config.routes.get("/work", this::work);
@@ -135,6 +135,7 @@ public final class PageServer {
     documents.route(config);
     config.routes.post("/part", this::movePart);
     config.routes.post("/cure", this::cure);
+    config.routes.post("/fit", this::fit);
     config.routes.post("/undo", context -> step(context, true));
     config.routes.post("/redo", context -> step(context, false));
     sheets.register(config);
@@ -157,9 +158,9 @@ public final class PageServer {
     config.routes.error(404, context -> sorry(context, 404, "There is no such page."));
   }
 
-  private void tellBroughtBack(String name, Draft before) {
+  private void tellBroughtBack(Ask ask, String name, Draft before) {
     if (before.kind() == DocumentKind.PATTERN) {
-      before.pattern().ifPresent(pattern -> desk.broughtBack(name, pattern));
+      before.pattern().ifPresent(pattern -> desk.broughtBack(ask.withPattern(name), pattern));
     } else {
       documents.broughtBack(before.kind(), name, before);
     }
@@ -251,6 +252,16 @@ public final class PageServer {
   private void cure(Context context) throws IOException {
     String words = Optional.ofNullable(context.formParam("cure")).orElse("");
     answer(context, desk.cure(ask(context), revision(context), words));
+  }
+
+  private void fit(Context context) throws IOException {
+    answer(
+        context,
+        desk.fit(
+            ask(context),
+            revision(context),
+            Optional.ofNullable(context.formParam("within")).orElse("").strip(),
+            Optional.ofNullable(context.formParam("most")).orElse("").strip()));
   }
 
   private void handles(Context context) {

@@ -4,13 +4,12 @@ import foilwright.app.FoilClock;
 import foilwright.app.FoundProblem;
 import foilwright.app.Plan;
 import foilwright.app.PlannedTimes;
-import foilwright.app.Remedies;
+import foilwright.app.Remedy;
 import foilwright.pattern.HeadDimensions;
 import foilwright.pattern.Section;
 import foilwright.placement.PlacedFoil;
 import foilwright.placement.PlacedSection;
 import foilwright.problem.Problem;
-import foilwright.problem.Severity;
 import foilwright.service.SafetyQuestion;
 import foilwright.service.TimeEstimate;
 import foilwright.service.mix.Bowl;
@@ -30,6 +29,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -129,12 +129,14 @@ final class PageWriter {
 
   // What to look at.
 
-  static List<Look> looks(List<FoundProblem> problems, Optional<Plan> plan) {
-    List<Problem> placed = plan.map(p -> p.placement().problems()).orElse(List.of());
-    List<Problem> pinned =
-        placed.stream()
-            .filter(p -> p.place().isPresent() && p.severity() != Severity.NOTE)
-            .toList();
+  /**
+   * @param remedies what the program can do about a problem by itself
+   */
+  static List<Look> looks(
+      List<FoundProblem> problems,
+      Optional<Plan> plan,
+      Function<Problem, List<Remedy>> remedies) {
+    List<Problem> pinned = plan.map(Plan::pinned).orElse(List.of());
     return problems.stream()
         .map(FoundProblem::problem)
         .sorted(Comparator.comparing(Problem::severity))
@@ -146,7 +148,7 @@ final class PageWriter {
                     problem.message(),
                     problem.cure(),
                     section(problem.path()),
-                    plan.map(p -> Remedies.of(p, problem)).orElse(List.of())))
+                    remedies.apply(problem)))
         .toList();
   }
 

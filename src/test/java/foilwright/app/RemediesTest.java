@@ -4,17 +4,22 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import foilwright.pattern.Extent;
 import foilwright.pattern.FoilRule;
+import foilwright.pattern.KeptCover;
 import foilwright.pattern.Pattern;
 import foilwright.pattern.Pick;
 import foilwright.pattern.PickDepth;
+import foilwright.pattern.Run;
 import foilwright.pattern.Section;
 import foilwright.problem.Problem;
 import foilwright.units.Length;
+import foilwright.units.Minutes;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.BeforeEach;
@@ -47,10 +52,10 @@ class RemediesTest {
     return codes;
   }
 
-  private static List<Remedy> remedies(PlanOutcome outcome, String code) {
+  private List<Remedy> remedies(PlanOutcome outcome, String code) {
     Problem problem =
         problems(outcome).stream().filter(p -> p.code().equals(code)).findFirst().orElseThrow();
-    return Remedies.of(outcome.plan().orElseThrow(), problem);
+    return Remedies.of(workspace, outcome.plan().orElseThrow(), problem);
   }
 
   private Pattern shipped(String name) {
@@ -83,12 +88,59 @@ class RemediesTest {
     List<Remedy> remedies = remedies(before, "foil-over-time");
     assertTrue(remedies.contains(new Remedy.TakeOut(WayOut.WAVES)), remedies.toString());
     assertTrue(remedies.contains(new Remedy.TakeOut(WayOut.WHILE_PLACING)), remedies.toString());
+    assertTrue(remedies.contains(new Remedy.LeaveOutUntilItFits()), remedies.toString());
     for (Remedy remedy : remedies) {
-      WayOut way = ((Remedy.TakeOut) remedy).way();
-      PlanOutcome after = plan("full-head-fine-weave", "apprentice", way);
+      PlanOutcome after = after(remedy);
       assertFalse(codes(after).contains("foil-over-time"), remedy.words());
       assertFalse(
           after.plan().orElseThrow().times().orElseThrow().visits().isEmpty(), remedy.words());
+    }
+  }
+
+  /** The plan of that test after a remedy that leaves the pattern's sections alone. */
+  private PlanOutcome after(Remedy remedy) {
+    PlanRequest before =
+        PlanRequest.of("full-head-fine-weave")
+            .withPace("apprentice")
+            .withWorking(new Working(WayOut.IN_ORDER, 1, List.of()));
+    PlanRequest request = before;
+    if (remedy instanceof Remedy.TakeOut out) {
+      request = before.withWorking(new Working(out.way(), 1, List.of()));
+    } else if (remedy instanceof Remedy.WorkTogether together) {
+      request = before.withWorking(new Working(WayOut.IN_ORDER, together.hands(), List.of()));
+    } else if (remedy instanceof Remedy.PlanAtPace other) {
+      request = before.withPace(other.pace());
+    } else {
+      assertEquals(new Remedy.LeaveOutUntilItFits(), remedy);
+      request =
+          before.withLimits(
+              new Limits(Optional.of(Minutes.ofMinutes(24 * 60)), Optional.empty()));
+    }
+    return Planning.plan(workspace, request, step -> {});
+  }
+
+  /** A pattern and pace for which each remedy without a section is offered somewhere. */
+  @Test
+  void morePairsAndAFasterPaceMakeAVisitToo() {
+    PlanRequest request =
+        PlanRequest.of("v-back")
+            .withPace("apprentice")
+            .withWorking(new Working(WayOut.IN_ORDER, 1, List.of()));
+    PlanOutcome outcome = Planning.plan(workspace, request, step -> {});
+    List<Remedy> remedies = remedies(outcome, "foil-over-time");
+    assertTrue(
+        remedies.stream().anyMatch(r -> r instanceof Remedy.WorkTogether), remedies.toString());
+    assertTrue(remedies.stream().anyMatch(r -> r instanceof Remedy.PlanAtPace), remedies.toString());
+    for (Remedy remedy : remedies) {
+      PlanRequest cured =
+          remedy instanceof Remedy.WorkTogether together
+              ? request.withWorking(new Working(WayOut.IN_ORDER, together.hands(), List.of()))
+              : remedy instanceof Remedy.PlanAtPace pace ? request.withPace(pace.pace()) : request;
+      if (cured != request) {
+        assertFalse(
+            codes(Planning.plan(workspace, cured, step -> {})).contains("foil-over-time"),
+            remedy.words());
+      }
     }
   }
 
@@ -130,6 +182,44 @@ class RemediesTest {
                         .withPicks(
                             new Pick.Weave(
                                 Length.ofMillimetres(4), Length.ofMillimetres(4), deep)))));
+  }
+
+  @Test
+  void slicesThatNoCombHoldsBecomeThinnerOrThicker() throws IOException {
+    assertEquals(
+        1,
+        curesAll("comb-cannot-hold", s -> s.withFill(s.fill().withSlice(Run.ofMillimetres(19.5)))));
+    assertEquals(
+        1,
+        curesAll("comb-cannot-hold", s -> s.withFill(s.fill().withSlice(Run.ofMillimetres(0.7)))));
+  }
+
+  @Test
+  void slicesThatDoNotFitBecomeThinner() throws IOException {
+    assertEquals(
+        1,
+        curesAll(
+            "slice-thicker-than-section",
+            s ->
+                s.withRegion(s.region().withInsetFromHairline(Extent.ofMillimetres(60)))
+                    .withFill(s.fill().withSlice(Run.ofMillimetres(60)))));
+  }
+
+  @Test
+  void aSectionThatBeginsTooFarInBeginsAtItsEdge() throws IOException {
+    assertEquals(
+        1,
+        curesAll(
+            "slice-thicker-than-section",
+            s -> s.withFill(s.fill().withOffset(Extent.ofMillimetres(150)))));
+  }
+
+  @Test
+  void coverThatTakesAllHairBecomesLess() throws IOException {
+    KeptCover all =
+        new KeptCover(
+            Optional.of(Extent.ofMillimetres(140)), Optional.empty(), Optional.empty());
+    assertEquals(2, curesAll("cover-leaves-nothing", s -> s.withKeptCover(all)));
   }
 
   @Test

@@ -23,6 +23,8 @@ class PageCuresTest extends PageTrial {
         page.locator(".looks .look", new Page.LocatorOptions().setHasText("no plan for the visit"));
     assertThat(failed).hasCount(1);
     assertThat(page.locator(".clock svg")).hasCount(0);
+    assertThat(failed).hasAttribute("data-pin", "a");
+    assertThat(page.locator(".view svg [id$=problem-1]").first()).isAttached();
     shoot(page, "cures-1280-light");
     checkAccess(page);
     button(page, "Take foils out in waves").focus();
@@ -35,6 +37,32 @@ class PageCuresTest extends PageTrial {
     button(page, "Undo").click();
     assertThat(failed).hasCount(1);
     assertTrue(page.url().contains("out=in-order"), page.url());
+  }
+
+  /** Another pair of hands is a step; so is leaving out foils, which makes a copy of one's own. */
+  @Test
+  void handsAndFoilsLeftOutMakeTheVisitFit() {
+    open(1280, 900, ColorScheme.LIGHT);
+    context.pages().get(0).close();
+    Page page = tab("?pattern=v-back&guest=guest-07&pace=apprentice&out=in-order");
+    Locator failed =
+        page.locator(".looks .look", new Page.LocatorOptions().setHasText("no plan for the visit"));
+    button(page, "Work with two pairs of hands").click();
+    assertThat(failed).hasCount(0);
+    assertThat(page.locator("#pick-hands")).hasValue("2");
+    button(page, "Undo").click();
+    assertThat(page.locator("#pick-hands")).hasValue("1");
+    button(page, "Leave out the foils that show least until the visit fits").click();
+    assertThat(said(page)).containsText("by their numbers till now");
+    assertThat(failed).hasCount(0);
+    assertThat(page.locator(".notice")).containsText("v-back-own");
+    page.getByText("Fit a time or a number of foils").click();
+    page.getByLabel("At most so many foils").fill("8");
+    button(page, "Leave out what shows least").click();
+    assertThat(said(page)).containsText(Pattern.compile("\\. 8 foils"));
+    page.getByLabel("Within, min").fill("soon");
+    button(page, "Leave out what shows least").click();
+    assertThat(page.locator(".notice")).containsText("Not changed");
   }
 
   @Test
