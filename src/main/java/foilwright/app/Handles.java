@@ -113,8 +113,7 @@ public final class Handles {
    * @param index of the section in the pattern, from 0
    * @param drawings of the plan's head
    */
-  public static List<Handle> of(
-      Workspace workspace, Plan plan, int index, PageDrawings drawings) {
+  public static List<Handle> of(Workspace workspace, Plan plan, int index, PageDrawings drawings) {
     return new Handles(workspace.heads(), plan, index, drawings).all();
   }
 
@@ -240,9 +239,7 @@ public final class Handles {
       return Optional.empty();
     }
     DoubleFunction<Fill> set =
-        v ->
-            fewer(2)
-                .withBackground(section.fill().background().withWidth(first(width.get(), v)));
+        v -> fewer(2).withBackground(section.fill().background().withWidth(first(width.get(), v)));
     double value = mm(width.get().first());
     return parting(
         HandleKind.BACKGROUND,
@@ -492,9 +489,9 @@ public final class Handles {
           known(
               v ->
                   forms
-                      .computeIfAbsent(v, x ->
-                              trial.draw(
-                                  section.withShape(shape.withAngle(Angle.ofDegrees(x)))))
+                      .computeIfAbsent(
+                          v,
+                          x -> trial.draw(section.withShape(shape.withAngle(Angle.ofDegrees(x)))))
                       .get(h)
                       .edge(one, 0, true)));
     }

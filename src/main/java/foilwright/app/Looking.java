@@ -25,7 +25,6 @@ import foilwright.look.Studio;
 import foilwright.look.Tone;
 import foilwright.pattern.MixSlot;
 import foilwright.placement.PlacedFoil;
-import foilwright.service.ProductEntry;
 import foilwright.service.ThreePoint;
 import foilwright.service.visit.Growth;
 import foilwright.units.Length;

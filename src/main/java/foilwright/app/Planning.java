@@ -163,8 +163,7 @@ public final class Planning {
             person.get().tests(),
             person.get().wish());
     noteAssumptions(planned);
-    PlannedHouse with =
-        PlannedHouse.of(room, pace.get());
+    PlannedHouse with = PlannedHouse.of(room, pace.get());
     return Optional.of(
         lay(
             changed.or(pattern::value).orElseThrow(),

@@ -171,16 +171,13 @@ public final class Remedies {
     Set<String> before = codes(plan.placement().problems());
     before.remove(key(problem));
     List<Problem> after =
-        Placer.place(remedy.applied(plan.pattern()), hair, plan.house().placing(), fall)
-            .problems();
+        Placer.place(remedy.applied(plan.pattern()), hair, plan.house().placing(), fall).problems();
     return before.containsAll(codes(after));
   }
 
   private static Set<String> codes(List<Problem> problems) {
     Set<String> codes = new HashSet<>();
-    problems.stream()
-        .filter(p -> p.severity() != Severity.NOTE)
-        .forEach(p -> codes.add(key(p)));
+    problems.stream().filter(p -> p.severity() != Severity.NOTE).forEach(p -> codes.add(key(p)));
     return codes;
   }
 

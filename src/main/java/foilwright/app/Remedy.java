@@ -45,7 +45,9 @@ public sealed interface Remedy {
   record WorkTogether(int hands) implements Remedy {
     @Override
     public String words() {
-      return "Work with " + (hands == 2 ? "two" : hands == 3 ? "three" : "four") + " pairs of hands";
+      return "Work with "
+          + (hands == 2 ? "two" : hands == 3 ? "three" : "four")
+          + " pairs of hands";
     }
   }
 
@@ -142,7 +144,11 @@ public sealed interface Remedy {
     public String words() {
       return share == 0
           ? "Keep no cover in \u201c" + name + "\u201d"
-          : "Keep " + Math.round(100 * share) + " % of the cover\u2019s width in \u201c" + name + "\u201d";
+          : "Keep "
+              + Math.round(100 * share)
+              + " % of the cover\u2019s width in \u201c"
+              + name
+              + "\u201d";
     }
 
     @Override

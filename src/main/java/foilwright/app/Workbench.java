@@ -23,7 +23,6 @@ import foilwright.placement.Placement;
 import foilwright.placement.Placer;
 import foilwright.placement.Thinning;
 import foilwright.service.LiftAdvice;
-import foilwright.service.ProductEntry;
 import foilwright.service.mix.FoilSheets;
 import foilwright.service.mix.TonerMix;
 import foilwright.service.schedule.Cure;
@@ -110,11 +109,7 @@ final class Workbench {
   Laid lay(Pattern pattern) {
     Placer.Laid laid =
         Placer.place(
-            pattern,
-            hair,
-            with.placing(),
-            heads.fall(pattern, hair),
-            heads.laid(hair, pattern));
+            pattern, hair, with.placing(), heads.fall(pattern, hair), heads.laid(hair, pattern));
     heads.keep(hair, pattern, laid);
     Placement placement = laid.placement();
     boolean filled =

@@ -75,7 +75,8 @@ public sealed interface Extent {
 
   /** The same kind of length, so many times as long. */
   default Extent times(double factor) {
-    return match(a -> of(a.length().times(factor)), p -> new Proportion(p.fraction() * factor, p.of()));
+    return match(
+        a -> of(a.length().times(factor)), p -> new Proportion(p.fraction() * factor, p.of()));
   }
 
   default <R> R match(Function<Absolute, R> absolute, Function<Proportion, R> proportion) {

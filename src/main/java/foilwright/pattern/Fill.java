@@ -91,7 +91,15 @@ public record Fill(
 
     Fill made() {
       return new Fill(
-          slices, offset, slice, background, remainder, picks, foils, shortEnds, mix,
+          slices,
+          offset,
+          slice,
+          background,
+          remainder,
+          picks,
+          foils,
+          shortEnds,
+          mix,
           startFromScalp);
     }
   }

@@ -173,10 +173,7 @@ public final class MapSheet {
     private final Set<Integer> lined = new HashSet<>();
 
     Drawing(
-        DrawnPlan plan,
-        MapNotes notes,
-        Map<Integer, Region> onOldLightener,
-        List<Problem> pinned) {
+        DrawnPlan plan, MapNotes notes, Map<Integer, Region> onOldLightener, List<Problem> pinned) {
       this.plan = plan;
       this.placement = plan.placement();
       this.notes = notes;

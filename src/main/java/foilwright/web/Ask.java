@@ -38,7 +38,8 @@ public record Ask(
     WayOut out,
     int hands,
     LengthUnit unit) {
-  static final Ask FIRST = new Ask("dark-rim", "guest-07", "", "", "", WayOut.BEST, 1, LengthUnit.MM);
+  static final Ask FIRST =
+      new Ask("dark-rim", "guest-07", "", "", "", WayOut.BEST, 1, LengthUnit.MM);
 
   static Ask of(java.util.function.UnaryOperator<String> parameter) {
     String pattern = or(parameter.apply("pattern"), FIRST.pattern);

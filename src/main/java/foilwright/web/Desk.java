@@ -359,8 +359,7 @@ final class Desk {
     PageDrawings drawn = drawingsOn(plan.get().head()).join();
     List<HandleMark> marks = new ArrayList<>();
     if (section.isPresent()) {
-      String name =
-          section(plan.get().pattern(), section.getAsInt()).name();
+      String name = section(plan.get().pattern(), section.getAsInt()).name();
       for (Handle handle : Handles.of(workspace, plan.get(), section.getAsInt(), drawn)) {
         marks.add(HandleMark.of(handle, name, ask.unit()));
       }
@@ -502,14 +501,12 @@ final class Desk {
       Optional<Minutes> time =
           within.isEmpty()
               ? Optional.empty()
-              : Optional.of(
-                  Minutes.parse(within.matches("[\\d.]+") ? within + " min" : within));
+              : Optional.of(Minutes.parse(within.matches("[\\d.]+") ? within + " min" : within));
       if (!most.isEmpty() && !most.matches("\\d{1,4}")) {
         throw new IllegalArgumentException("\"" + most + "\" is not a number of foils");
       }
       Limits limits =
-          new Limits(
-              time, most.isEmpty() ? Optional.empty() : Optional.of(Integer.parseInt(most)));
+          new Limits(time, most.isEmpty() ? Optional.empty() : Optional.of(Integer.parseInt(most)));
       return limits.any()
           ? fit(ask, revision, limits)
           : refused(ask, "say a time, a number of foils, or both");
@@ -525,8 +522,7 @@ final class Desk {
             workspace, ask.request(today.get()).withLimits(limits), step -> {}, this::begin);
     Optional<Trimmed> trimmed = outcome.plan().flatMap(Plan::trimmed);
     if (trimmed.isEmpty()) {
-      return refused(
-          ask, "not even one foil keeps within that; allow more time");
+      return refused(ask, "not even one foil keeps within that; allow more time");
     }
     List<Thinning.Choice> givenUp = trimmed.get().givenUp();
     if (givenUp.isEmpty()) {

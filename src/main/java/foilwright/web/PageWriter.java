@@ -133,9 +133,7 @@ final class PageWriter {
    * @param remedies what the program can do about a problem by itself
    */
   static List<Look> looks(
-      List<FoundProblem> problems,
-      Optional<Plan> plan,
-      Function<Problem, List<Remedy>> remedies) {
+      List<FoundProblem> problems, Optional<Plan> plan, Function<Problem, List<Remedy>> remedies) {
     List<Problem> pinned = plan.map(Plan::pinned).orElse(List.of());
     return problems.stream()
         .map(FoundProblem::problem)

@@ -113,8 +113,7 @@ class RemediesTest {
     } else {
       assertEquals(new Remedy.LeaveOutUntilItFits(), remedy);
       request =
-          before.withLimits(
-              new Limits(Optional.of(Minutes.ofMinutes(24 * 60)), Optional.empty()));
+          before.withLimits(new Limits(Optional.of(Minutes.ofMinutes(24 * 60)), Optional.empty()));
     }
     return Planning.plan(workspace, request, step -> {});
   }
@@ -130,7 +129,8 @@ class RemediesTest {
     List<Remedy> remedies = remedies(outcome, "foil-over-time");
     assertTrue(
         remedies.stream().anyMatch(r -> r instanceof Remedy.WorkTogether), remedies.toString());
-    assertTrue(remedies.stream().anyMatch(r -> r instanceof Remedy.PlanAtPace), remedies.toString());
+    assertTrue(
+        remedies.stream().anyMatch(r -> r instanceof Remedy.PlanAtPace), remedies.toString());
     for (Remedy remedy : remedies) {
       PlanRequest cured =
           remedy instanceof Remedy.WorkTogether together
@@ -217,8 +217,7 @@ class RemediesTest {
   @Test
   void coverThatTakesAllHairBecomesLess() throws IOException {
     KeptCover all =
-        new KeptCover(
-            Optional.of(Extent.ofMillimetres(140)), Optional.empty(), Optional.empty());
+        new KeptCover(Optional.of(Extent.ofMillimetres(140)), Optional.empty(), Optional.empty());
     assertEquals(2, curesAll("cover-leaves-nothing", s -> s.withKeptCover(all)));
   }
 
