@@ -44,6 +44,7 @@ public final class Roots {
   private final double uneven;
   private final double each;
   private final int count;
+  private final int halfway;
   private final int[] triangles;
   private final float[] w1;
   private final float[] w2;
@@ -71,6 +72,7 @@ public final class Roots {
     }
     count = (int) Math.min(settings.hairs(), Math.round(all));
     each = all / count;
+    halfway = (count + 1) / 2;
     triangles = new int[count];
     w1 = new float[count];
     w2 = new float[count];
@@ -118,30 +120,36 @@ public final class Roots {
     return expected;
   }
 
+  /** Draws both halves, each for itself, so that neither knows where the other's hairs are. */
   private void spread(double[] expected, double all) {
-    double share = count / all;
-    double sum = 0;
-    int i = 0;
-    for (int t = 0; t < expected.length && i < count; t++) {
-      sum += expected[t] * share;
-      double u = Noise.even(seed ^ t, 1);
-      double v = Noise.even(seed ^ t, 2);
-      while (i < count && i + 0.5 <= sum) {
-        // The additive sequence of the plastic number (Roberts 2018): well spread in a square.
-        u = (u + 0.7548776662466927) % 1;
-        v = (v + 0.5698402909980532) % 1;
-        boolean fold = u + v > 1;
-        triangles[i] = t;
-        w1[i] = (float) (fold ? 1 - u : u);
-        w2[i] = (float) (fold ? 1 - v : v);
+    for (int half = 0; half < 2; half++) {
+      int from = half == 0 ? 0 : halfway;
+      int to = half == 0 ? halfway : count;
+      double share = (to - from) / all;
+      double phase = Noise.even(seed, 16 + half);
+      double sum = 0;
+      int i = from;
+      for (int t = 0; t < expected.length && i < to; t++) {
+        sum += expected[t] * share;
+        double u = Noise.even(seed ^ t, 1 + 13 * half);
+        double v = Noise.even(seed ^ t, 2 + 13 * half);
+        while (i < to && i - from + phase <= sum) {
+          // The additive sequence of the plastic number (Roberts 2018): well spread in a square.
+          u = (u + 0.7548776662466927) % 1;
+          v = (v + 0.5698402909980532) % 1;
+          boolean fold = u + v > 1;
+          triangles[i] = t;
+          w1[i] = (float) (fold ? 1 - u : u);
+          w2[i] = (float) (fold ? 1 - v : v);
+          i++;
+        }
+      }
+      while (i < to) {
+        triangles[i] = expected.length - 1;
+        w1[i] = 0.3f;
+        w2[i] = 0.3f;
         i++;
       }
-    }
-    while (i < count) {
-      triangles[i] = expected.length - 1;
-      w1[i] = 0.3f;
-      w2[i] = 0.3f;
-      i++;
     }
   }
 
@@ -238,6 +246,7 @@ public final class Roots {
     seed = settings.seed();
     uneven = settings.unevenness();
     count = 1;
+    halfway = 1;
     each = 1;
     triangles = new int[1];
     w1 = new float[1];
@@ -274,6 +283,14 @@ public final class Roots {
   /** How many hairs are followed. */
   public int count() {
     return count;
+  }
+
+  /**
+   * Number of the first hair of the second half. The two halves are drawn independently: what they
+   * agree on is there, and what they differ in is chance.
+   */
+  public int halfway() {
+    return halfway;
   }
 
   /** How many hairs of the head each stands for, 1 or more. */

@@ -17,10 +17,6 @@ final class Box {
     double at(int cell);
   }
 
-  static Box of(int[] values, int width, int height) {
-    return of(cell -> values[cell], width, height);
-  }
-
   static Box of(Cell values, int width, int height) {
     int wide = width + 1;
     double[] sums = new double[wide * (height + 1)];
@@ -33,6 +29,15 @@ final class Box {
       }
     }
     return new Box(sums, width, height);
+  }
+
+  /** Sums of both together, for grids of one size. */
+  Box plus(Box other) {
+    double[] both = sums.clone();
+    for (int i = 0; i < both.length; i++) {
+      both[i] += other.sums[i];
+    }
+    return new Box(both, width, height);
   }
 
   /** Over a square about a cell that reaches so many cells each way, less what is off the grid. */

@@ -115,25 +115,44 @@ public record Colour(double red, double green, double blue) {
       double dL = other.l - l;
       double dC = c2 - c1;
       double dH = 2 * Math.sqrt(c1 * c2) * Math.sin(Math.toRadians(dh) / 2);
-      double light = (l + other.l) / 2 - 50;
-      double cm = (c1 + c2) / 2;
-      double t =
-          1
-              - 0.17 * cos(mean - 30)
-              + 0.24 * cos(2 * mean)
-              + 0.32 * cos(3 * mean + 6)
-              - 0.20 * cos(4 * mean - 63);
-      double sL = 1 + 0.015 * light * light / Math.sqrt(20 + light * light);
-      double sC = 1 + 0.045 * cm;
-      double sH = 1 + 0.015 * cm * t;
-      double cm7 = Math.pow(cm, 7);
-      double bend = (mean - 275) / 25;
-      double turn = Math.toRadians(60 * Math.exp(-bend * bend));
-      double rT = -2 * Math.sqrt(cm7 / (cm7 + Math.pow(25, 7))) * Math.sin(turn);
-      double u = dL / sL;
-      double v = dC / sC;
-      double w = dH / sH;
-      return Math.sqrt(u * u + v * v + w * w + rT * v * w);
+      Scales scales = new Scales((l + other.l) / 2, (c1 + c2) / 2, mean);
+      return Math.sqrt(scales.product(dL, dC, dH, dL, dC, dH));
+    }
+
+    /** The step from another to this. */
+    Lab minus(Lab other) {
+      return new Lab(l - other.l, a - other.a, b - other.b);
+    }
+
+    /** On the straight way to another: 0 gives this, 1 the other. */
+    Lab towards(Lab other, double share) {
+      return new Lab(
+          l + (other.l - l) * share, a + (other.a - a) * share, b + (other.b - b) * share);
+    }
+
+    /**
+     * The product of two small steps from this colour, such that of one with itself is the square of
+     * the CIEDE2000 difference between two colours so far apart about this one, to first order. It is
+     * linear in each step.
+     *
+     * @param one differences of l, a and b
+     * @param two the same
+     */
+    double product(Lab one, Lab two) {
+      double chroma = Math.hypot(a, b);
+      double seventh = Math.pow(chroma, 7);
+      double stretch = 1 + 0.5 * (1 - Math.sqrt(seventh / (seventh + Math.pow(25, 7))));
+      double c = Math.hypot(stretch * a, b);
+      double cos = c > 0 ? stretch * a / c : 1;
+      double sin = c > 0 ? b / c : 0;
+      return new Scales(l, c, hue(stretch * a, b))
+          .product(
+              one.l,
+              cos * stretch * one.a + sin * one.b,
+              cos * one.b - sin * stretch * one.a,
+              two.l,
+              cos * stretch * two.a + sin * two.b,
+              cos * two.b - sin * stretch * two.a);
     }
 
     private static double hue(double a, double b) {
@@ -142,6 +161,39 @@ public record Colour(double red, double green, double blue) {
       }
       double degrees = Math.toDegrees(Math.atan2(b, a));
       return degrees < 0 ? degrees + 360 : degrees;
+    }
+  }
+
+  /** How CIEDE2000 weighs differences in lightness, chroma and hue about a colour. */
+  private static final class Scales {
+    private final double sL;
+    private final double sC;
+    private final double sH;
+    private final double rT;
+
+    Scales(double l, double cm, double mean) {
+      double light = l - 50;
+      double t =
+          1
+              - 0.17 * cos(mean - 30)
+              + 0.24 * cos(2 * mean)
+              + 0.32 * cos(3 * mean + 6)
+              - 0.20 * cos(4 * mean - 63);
+      sL = 1 + 0.015 * light * light / Math.sqrt(20 + light * light);
+      sC = 1 + 0.045 * cm;
+      sH = 1 + 0.015 * cm * t;
+      double cm7 = Math.pow(cm, 7);
+      double bend = (mean - 275) / 25;
+      double turn = Math.toRadians(60 * Math.exp(-bend * bend));
+      rT = -2 * Math.sqrt(cm7 / (cm7 + Math.pow(25, 7))) * Math.sin(turn);
+    }
+
+    double product(double l1, double c1, double h1, double l2, double c2, double h2) {
+      double v1 = c1 / sC;
+      double w1 = h1 / sH;
+      double v2 = c2 / sC;
+      double w2 = h2 / sH;
+      return l1 * l2 / (sL * sL) + v1 * v2 + w1 * w2 + rT / 2 * (v1 * w2 + v2 * w1);
     }
 
     private static double cos(double degrees) {

@@ -2,8 +2,7 @@ package foilwright.look;
 
 /**
  * What hair shows where in one view, on cells of {@link #CELL_MM} mm: how much hair is seen, how
- * much of it is lightened, which colours it has without lamp and shade, which way it runs, and how
- * coarse its grain is. Whole numbers, so that no order of adding matters.
+ * much of it is lightened, which colours it has without lamp and shade, and which way it runs. Whole numbers, so that no order of adding matters.
  */
 final class FigureMap {
   static final double CELL_MM = 1;
@@ -27,9 +26,6 @@ final class FigureMap {
   final int[] green;
   final int[] blue;
 
-  /** Area times the breadth at which its hair is seen, in mm; many thin hairs have less. */
-  final int[] grain;
-
   /** Area times the cosine and sine of twice the angle between hair and upright. */
   final int[] cosine;
 
@@ -45,7 +41,6 @@ final class FigureMap {
     red = new int[cells];
     green = new int[cells];
     blue = new int[cells];
-    grain = new int[cells];
     cosine = new int[cells];
     sine = new int[cells];
   }
@@ -84,32 +79,9 @@ final class FigureMap {
     red[at] += (int) (area * r + 0.5f);
     green[at] += (int) (area * g + 0.5f);
     blue[at] += (int) (area * b + 0.5f);
-    grain[at] += (int) (area * broadMm * 16 + 0.5f);
     if (square > 0) {
       cosine[at] += Math.round(area * (dyMm * dyMm - dxMm * dxMm) / square);
       sine[at] += Math.round(area * 2 * dxMm * dyMm / square);
     }
-  }
-
-  void add(FigureMap other) {
-    add(seen, other.seen);
-    add(light, other.light);
-    add(red, other.red);
-    add(green, other.green);
-    add(blue, other.blue);
-    add(grain, other.grain);
-    add(cosine, other.cosine);
-    add(sine, other.sine);
-  }
-
-  private static void add(int[] to, int[] from) {
-    for (int i = 0; i < to.length; i++) {
-      to[i] += from[i];
-    }
-  }
-
-  /** Grain as area times millimetres. */
-  double grainMm(int cell) {
-    return grain[cell] / 16.0;
   }
 }

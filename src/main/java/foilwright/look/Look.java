@@ -13,7 +13,7 @@ public final class Look {
   private final Dye dye;
   private final LookSettings settings;
   private final Map<LookSide, LookPicture> pictures;
-  private final Map<LookSide, FigureMap> maps;
+  private final Map<LookSide, Halves> maps;
   private final byte[] seen;
 
   private Look(
@@ -21,7 +21,7 @@ public final class Look {
       Dye dye,
       LookSettings settings,
       Map<LookSide, LookPicture> pictures,
-      Map<LookSide, FigureMap> maps,
+      Map<LookSide, Halves> maps,
       byte[] seen) {
     this.strands = strands;
     this.dye = dye;
@@ -43,7 +43,7 @@ public final class Look {
     Painting.Hairs hairs = hairs(strands, dye, settings.colours());
     byte[] seen = new byte[strands.pointCount()];
     Map<LookSide, LookPicture> pictures = new EnumMap<>(LookSide.class);
-    Map<LookSide, FigureMap> maps = new EnumMap<>(LookSide.class);
+    Map<LookSide, Halves> maps = new EnumMap<>(LookSide.class);
     int sides = settings.sides().size();
     for (LookSide side : settings.sides()) {
       Bust bust = studio.bust(side);
@@ -51,7 +51,7 @@ public final class Look {
       Painting.Result result =
           Painting.of(strands, hairs, bust, seen, share -> watch.goOn((done + share) / sides));
       pictures.put(side, result.picture());
-      maps.put(side, result.map());
+      maps.put(side, result.maps());
       watch.told(pictures.size() / (double) sides);
     }
     return new Look(strands, dye, settings, pictures, maps, seen);
@@ -103,7 +103,7 @@ public final class Look {
     return list;
   }
 
-  Map<LookSide, FigureMap> maps() {
+  Map<LookSide, Halves> maps() {
     return maps;
   }
 

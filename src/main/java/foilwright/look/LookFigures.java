@@ -46,8 +46,8 @@ public record LookFigures(
   /** The figures of a look. */
   public static LookFigures of(Look look) {
     Map<LookSide, SideFigures> sides = new EnumMap<>(LookSide.class);
-    look.maps().forEach((side, map) -> sides.put(side, Reading.whole(map)));
-    FigureMap front = look.maps().get(LookSide.FRONT);
+    look.maps().forEach((side, maps) -> sides.put(side, Reading.whole(maps)));
+    Halves front = look.maps().get(LookSide.FRONT);
     return ofHairs(look, sides, front == null ? SideFigures.NONE : Reading.besideFace(front));
   }
 

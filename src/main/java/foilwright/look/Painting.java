@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
  * the figure behind add up to one.
  */
 final class Painting {
-  /** In so many parts hair is drawn. */
+  /** In so many parts hair is drawn: the two halves of the roots, each by itself. */
   static final int SLICES = 2;
 
   private static final int TOLD_HAIRS = 4096;
@@ -39,7 +39,7 @@ final class Painting {
   /** Light of each part, as its brush summed it. */
   private final long[][] light = new long[SLICES][];
 
-  private final FigureMap map;
+  private final Halves maps;
 
   /** Weight of a whole pixel that is covered once. */
   private final double unit;
@@ -48,7 +48,7 @@ final class Painting {
   record Hairs(Dye dye, HairShades shades, float[] bright) {}
 
   /** What one side shows. */
-  record Result(LookPicture picture, FigureMap map) {}
+  record Result(LookPicture picture, Halves maps) {}
 
   private Painting(Strands strands, Hairs hairs, Bust bust, byte[] seen, Watch watch) {
     this.strands = strands;
@@ -57,12 +57,12 @@ final class Painting {
     coat = Coat.of(strands, bust);
     watch.told(COAT_SHARE);
     unit = Brush.unit(Coat.hairMm(strands), window) * Brush.SUPER * Brush.SUPER;
-    map = draw(hairs, seen, watch);
+    maps = draw(hairs, seen, watch);
   }
 
   static Result of(Strands strands, Hairs hairs, Bust bust, byte[] seen, Watch watch) {
     Painting painting = new Painting(strands, hairs, bust, seen, watch);
-    return new Result(painting.develop(), painting.map);
+    return new Result(painting.develop(), painting.maps);
   }
 
   /** Work on some of the hairs. */
@@ -72,13 +72,13 @@ final class Painting {
 
   /** Works on all hair, in parts side by side. */
   static void slices(Strands strands, Slice work) {
-    long count = strands.count();
+    int halfway = strands.roots().halfway();
     IntStream.range(0, SLICES)
         .parallel()
-        .forEach(s -> work.run(s, (int) (count * s / SLICES), (int) (count * (s + 1) / SLICES)));
+        .forEach(s -> work.run(s, s == 0 ? 0 : halfway, s == 0 ? halfway : strands.count()));
   }
 
-  private FigureMap draw(Hairs hairs, byte[] seen, Watch watch) {
+  private Halves draw(Hairs hairs, byte[] seen, Watch watch) {
     FigureMap[] maps = new FigureMap[SLICES];
     AtomicInteger drawn = new AtomicInteger();
     slices(
@@ -95,10 +95,7 @@ final class Painting {
           light[slice] = brush.light();
           maps[slice] = brush.map();
         });
-    for (int s = 1; s < SLICES; s++) {
-      maps[0].add(maps[s]);
-    }
-    return maps[0];
+    return new Halves(maps[0], maps[1]);
   }
 
   private LookPicture develop() {

@@ -17,25 +17,62 @@ final class Reading {
   private static final int SHELF_CELLS = 6;
   private static final int MOST_LAG = 120;
   private static final int CONTRAST_STEP = 2;
-  private static final int SHARES = 20;
 
   private static final double FACE_MM = 112;
   private static final double CHIN_MM = -112;
   private static final double FOREHEAD_MM = 95;
 
-  private final FigureMap map;
+  private final Halves maps;
+  private final Window window;
   private final int width;
   private final int height;
   private final boolean[] part;
+  private final Half first;
+  private final Half second;
   private final Box seen;
   private final Box light;
-  private final Box grain;
 
-  private Reading(FigureMap map, boolean faceOnly) {
-    this.map = map;
-    width = map.width;
-    height = map.height;
-    Box cover = Box.of(map.seen, width, height);
+  /** One half of the hair: how much of it is seen about a place, and how much of that is light. */
+  private final class Half {
+    final FigureMap map;
+    final Box seen;
+    final Box light;
+
+    Half(FigureMap map) {
+      this.map = map;
+      seen = of(map.seen);
+      light = of(map.light);
+    }
+
+    private Box of(int[] values) {
+      return Box.of(cell -> part[cell] ? values[cell] : 0, width, height);
+    }
+
+    /** What the lightened share about a place differs by from that round about; NaN unseen. */
+    double[] off() {
+      double[] off = new double[width * height];
+      for (int row = 0; row < height; row++) {
+        for (int column = 0; column < width; column++) {
+          int at = row * width + column;
+          double area = part[at] ? seen.sum(row, column, EYE_CELLS) : 0;
+          off[at] =
+              area > 0
+                  ? light.sum(row, column, EYE_CELLS) / area
+                      - light.sum(row, column, ROUND_CELLS) / seen.sum(row, column, ROUND_CELLS)
+                  : Double.NaN;
+        }
+      }
+      return off;
+    }
+  }
+
+  private Reading(Halves maps, boolean faceOnly) {
+    this.maps = maps;
+    window = maps.window();
+    width = maps.width();
+    height = maps.height();
+    int[] all = maps.first().seen;
+    Box cover = Box.of(cell -> (double) all[cell] + maps.second().seen[cell], width, height);
     part = new boolean[width * height];
     double enough = ENOUGH * FigureMap.UNIT * (2 * COVER_CELLS + 1) * (2 * COVER_CELLS + 1);
     for (int row = 0; row < height; row++) {
@@ -45,27 +82,33 @@ final class Reading {
                 && (!faceOnly || isBesideFace(row, column));
       }
     }
-    seen = Box.of(cell -> part[cell] ? map.seen[cell] : 0, width, height);
-    light = Box.of(cell -> part[cell] ? map.light[cell] : 0, width, height);
-    grain = Box.of(cell -> part[cell] ? map.grainMm(cell) * FigureMap.UNIT : 0, width, height);
+    first = new Half(maps.first());
+    second = new Half(maps.second());
+    seen = first.seen.plus(second.seen);
+    light = first.light.plus(second.light);
   }
 
   /** The figures of a whole view. */
-  static SideFigures whole(FigureMap map) {
-    return new Reading(map, false).figures();
+  static SideFigures whole(Halves maps) {
+    return new Reading(maps, false).figures();
   }
 
   /** The figures of the hair beside the face, of a view from the front. */
-  static SideFigures besideFace(FigureMap map) {
-    return new Reading(map, true).figures();
+  static SideFigures besideFace(Halves maps) {
+    return new Reading(maps, true).figures();
+  }
+
+  /** Square of the contrast of a whole view, which chance may take below 0. */
+  static double contrastSquare(Halves maps) {
+    return new Reading(maps, false).contrastSquare();
   }
 
   private double acrossMm(int column) {
-    return map.window.leftMm() + (column + 0.5) * FigureMap.CELL_MM;
+    return window.leftMm() + (column + 0.5) * FigureMap.CELL_MM;
   }
 
   private boolean isBesideFace(int row, int column) {
-    double z = map.window.topMm() - (row + 0.5) * FigureMap.CELL_MM;
+    double z = window.topMm() - (row + 0.5) * FigureMap.CELL_MM;
     return Math.abs(acrossMm(column)) < FACE_MM && z > CHIN_MM && z < FOREHEAD_MM;
   }
 
@@ -73,9 +116,9 @@ final class Reading {
     double all = seen.sum(0, height, 0, width);
     double bright = light.sum(0, height, 0, width);
     Share visible = LookFigures.share(bright, all);
-    LookSide side = map.window.side();
+    LookSide side = window.side();
     int middle =
-        (int) Math.round(Math.max(0, Math.min(width, -map.window.leftMm() / FigureMap.CELL_MM)));
+        (int) Math.round(Math.max(0, Math.min(width, -window.leftMm() / FigureMap.CELL_MM)));
     Share before =
         LookFigures.share(light.sum(0, height, 0, middle), seen.sum(0, height, 0, middle));
     Share behind =
@@ -86,8 +129,10 @@ final class Reading {
     if (bright == 0) {
       return SideFigures.NONE;
     }
-    Runs ribbons = side == LookSide.TOP ? Runs.NONE : Runs.of(map, part, true);
-    Runs bands = side == LookSide.TOP ? Runs.NONE : Runs.of(map, part, false);
+    Runs.Both runs =
+        side == LookSide.TOP ? new Runs.Both(Runs.NONE, Runs.NONE) : Runs.of(maps, part);
+    Runs ribbons = runs.ribbons();
+    Runs bands = runs.bands();
     return new SideFigures(
         visible,
         ribbons.perLine(),
@@ -96,54 +141,39 @@ final class Reading {
         Length.ofMillimetres(bands.widthMm()),
         side == LookSide.TOP ? 0 : spread(),
         Length.ofMillimetres(side == LookSide.TOP ? 0 : shelf(bright / all / 2)),
-        contrast(),
+        Math.sqrt(Math.max(0, contrastSquare())),
         left,
         right);
   }
 
-  private double over(Box sums, int row, int column, int reach) {
-    return sums.sum(row, column, reach);
-  }
-
   private double spread() {
-    double[] off = new double[width * height];
-    double square = 0;
-    double byChance = 0;
-    int cells = 0;
-    double eyeMm = (2 * EYE_CELLS + 1) * FigureMap.CELL_MM;
-    for (int row = 0; row < height; row++) {
-      for (int column = 0; column < width; column++) {
-        int at = row * width + column;
-        double area = over(seen, row, column, EYE_CELLS);
-        if (part[at] && area > 0) {
-          double round =
-              over(light, row, column, ROUND_CELLS) / over(seen, row, column, ROUND_CELLS);
-          double share = over(light, row, column, EYE_CELLS) / area;
-          off[at] = share - round;
-          square += off[at] * off[at];
-          byChance += Runs.chance(share, area, over(grain, row, column, EYE_CELLS) * eyeMm);
-          cells++;
-        }
+    double[] one = first.off();
+    double[] two = second.off();
+    double structure = 0;
+    double chance = 0;
+    int places = 0;
+    for (int at = 0; at < one.length; at++) {
+      double both = one[at] * two[at];
+      if (!Double.isNaN(both)) {
+        double apart = (one[at] - two[at]) / 2;
+        structure += both;
+        chance += apart * apart;
+        places++;
       }
     }
-    double noise = cells > 0 ? byChance / cells : 0;
-    double structure = cells > 0 ? square / cells - noise : 0;
-    if (!(structure > noise)) {
+    if (!(structure > chance)) {
       return 0;
     }
-    return reach(off, true, structure, noise) / reach(off, false, structure, noise);
+    structure /= places;
+    return reach(one, two, true, structure) / reach(one, two, false, structure);
   }
 
-  /**
-   * Cells over which places still agree half as well as each does with itself, chance taken off:
-   * across the fall single hairs end within the box of an eye, down it they go on.
-   */
-  private double reach(double[] off, boolean across, double structure, double noise) {
+  /** Cells over which places still agree half as well as each does with itself. */
+  private double reach(double[] one, double[] two, boolean across, double structure) {
     int most = Math.min(MOST_LAG, (across ? width : height) / 2);
     double before = 1;
     for (int lag = 1; lag < most; lag++) {
-      double kept = across ? Math.max(0, 1 - lag / (2.0 * EYE_CELLS + 1)) : 1;
-      double now = (covariance(off, lag, across) - kept * noise) / structure;
+      double now = covariance(one, two, lag, across) / structure;
       if (now < 0.5) {
         return lag - 1 + (before - 0.5) / (before - now);
       }
@@ -152,7 +182,7 @@ final class Reading {
     return most;
   }
 
-  private double covariance(double[] off, int lag, boolean across) {
+  private double covariance(double[] one, double[] two, int lag, boolean across) {
     double sum = 0;
     long pairs = 0;
     int step = across ? lag : lag * width;
@@ -161,8 +191,9 @@ final class Reading {
     for (int row = 0; row < rows; row++) {
       for (int column = 0; column < columns; column++) {
         int at = row * width + column;
-        if (part[at] && part[at + step]) {
-          sum += off[at] * off[at + step];
+        double both = one[at] * two[at + step] + two[at] * one[at + step];
+        if (!Double.isNaN(both)) {
+          sum += both / 2;
           pairs++;
         }
       }
@@ -196,99 +227,70 @@ final class Reading {
   }
 
   /**
-   * How much places differ in colour from their surroundings, the root mean square, less what
-   * single hairs do by chance.
+   * The mean product of what the colours of both halves differ by from those round about. As a mean
+   * of many draws it is that of what is there; of one draw it may be less than 0.
    */
-  private double contrast() {
-    Box[] colours = {
-      Box.of(cell -> part[cell] ? map.red[cell] : 0, width, height),
-      Box.of(cell -> part[cell] ? map.green[cell] : 0, width, height),
-      Box.of(cell -> part[cell] ? map.blue[cell] : 0, width, height)
-    };
-    Colour[] mixed = mixed();
-    double eyeMm = (2 * EYE_CELLS + 1) * FigureMap.CELL_MM;
-    double squares = 0;
-    int cells = 0;
-    for (int row = 0; row < height; row += CONTRAST_STEP) {
-      for (int column = 0; column < width; column += CONTRAST_STEP) {
-        double area = over(seen, row, column, EYE_CELLS);
-        if (part[row * width + column] && area > 0) {
-          Colour here = mean(colours, row, column, EYE_CELLS);
-          Colour round = mean(colours, row, column, ROUND_CELLS);
-          double d = here.toLab().difference(round.toLab());
-          double share = over(light, row, column, EYE_CELLS) / area;
-          double noise = Runs.chance(share, area, over(grain, row, column, EYE_CELLS) * eyeMm);
-          double about =
-              over(light, row, column, ROUND_CELLS) / over(seen, row, column, ROUND_CELLS);
-          squares += d * d - byChance(mixed, about, Math.sqrt(noise));
-          cells++;
+  private double contrastSquare() {
+    int across = (width + CONTRAST_STEP - 1) / CONTRAST_STEP;
+    int down = (height + CONTRAST_STEP - 1) / CONTRAST_STEP;
+    Colour.Lab[][] labs = {labs(first, across, down), labs(second, across, down)};
+    Box[][] rounds = new Box[2][];
+    for (int half = 0; half < 2; half++) {
+      Colour.Lab[] own = labs[half];
+      rounds[half] =
+          new Box[] {
+            Box.of(at -> own[at] == null ? 0 : own[at].l(), across, down),
+            Box.of(at -> own[at] == null ? 0 : own[at].a(), across, down),
+            Box.of(at -> own[at] == null ? 0 : own[at].b(), across, down),
+            Box.of(at -> own[at] == null ? 0 : 1, across, down)
+          };
+    }
+    double sum = 0;
+    int places = 0;
+    int reach = ROUND_CELLS / CONTRAST_STEP;
+    for (int row = 0; row < down; row++) {
+      for (int column = 0; column < across; column++) {
+        Colour.Lab one = labs[0][row * across + column];
+        Colour.Lab two = labs[1][row * across + column];
+        if (one != null && two != null) {
+          Colour.Lab by1 = mean(rounds[0], row, column, reach);
+          Colour.Lab by2 = mean(rounds[1], row, column, reach);
+          Colour.Lab between = one.towards(two, 0.5).towards(by1.towards(by2, 0.5), 0.5);
+          sum += between.product(one.minus(by1), two.minus(by2));
+          places++;
         }
       }
     }
-    return cells > 0 ? Math.sqrt(Math.max(0, squares / cells)) : 0;
+    return places > 0 ? sum / places : 0;
   }
 
-  /** Mean square of the colour difference of a share that is off by so much, either way. */
-  private static double byChance(Colour[] mixed, double share, double off) {
-    Colour.Lab middle = at(mixed, share).toLab();
-    double more = middle.difference(at(mixed, share + off).toLab());
-    double less = middle.difference(at(mixed, share - off).toLab());
-    return (more * more + less * less) / 2;
-  }
-
-  private static Colour at(Colour[] mixed, double share) {
-    double place = Math.min(1, Math.max(0, share)) * SHARES;
-    int lower = Math.min((int) place, SHARES - 1);
-    return mixed[lower].towards(mixed[lower + 1], place - lower);
-  }
-
-  /** The colour at lightened shares from 0 to 1, from all places by least squares. */
-  private Colour[] mixed() {
-    double[] dark = new double[4];
-    double[] bright = new double[4];
-    for (int cell = 0; cell < part.length; cell++) {
-      if (part[cell] && map.seen[cell] > 0) {
-        double share = map.light[cell] / (double) map.seen[cell];
-        add(dark, cell, 1 - share);
-        add(bright, cell, share);
+  /** Colours about every second place of every second row, as far as a half shows there. */
+  private Colour.Lab[] labs(Half half, int across, int down) {
+    Box red = half.of(half.map.red);
+    Box green = half.of(half.map.green);
+    Box blue = half.of(half.map.blue);
+    Colour.Lab[] labs = new Colour.Lab[across * down];
+    for (int row = 0; row < height; row += CONTRAST_STEP) {
+      for (int column = 0; column < width; column += CONTRAST_STEP) {
+        double area = half.seen.sum(row, column, EYE_CELLS);
+        if (part[row * width + column] && area > 0) {
+          labs[row / CONTRAST_STEP * across + column / CONTRAST_STEP] =
+              new Colour(
+                      red.sum(row, column, EYE_CELLS) / area,
+                      green.sum(row, column, EYE_CELLS) / area,
+                      blue.sum(row, column, EYE_CELLS) / area)
+                  .toLab();
+        }
       }
     }
-    // By least squares: colour = dark + share x rise.
-    double n = dark[3] + bright[3];
-    double s1 = bright[3];
-    double s2 = 0;
-    for (int cell = 0; cell < part.length; cell++) {
-      if (part[cell] && map.seen[cell] > 0) {
-        double share = map.light[cell] / (double) map.seen[cell];
-        s2 += share * share * map.seen[cell];
-      }
-    }
-    double det = n * s2 - s1 * s1;
-    Colour[] mixed = new Colour[SHARES + 1];
-    for (int i = 0; i <= SHARES; i++) {
-      double[] at = new double[3];
-      for (int c = 0; c < 3; c++) {
-        double sum = dark[c] + bright[c];
-        double rise = det > 0 ? (n * bright[c] - s1 * sum) / det : 0;
-        at[c] = Math.max(0, (sum - rise * s1) / n + rise * i / SHARES);
-      }
-      mixed[i] = new Colour(at[0], at[1], at[2]);
-    }
-    return mixed;
+    return labs;
   }
 
-  private void add(double[] sums, int cell, double share) {
-    sums[0] += share * map.red[cell];
-    sums[1] += share * map.green[cell];
-    sums[2] += share * map.blue[cell];
-    sums[3] += share * map.seen[cell];
-  }
-
-  private Colour mean(Box[] colours, int row, int column, int reach) {
-    double area = Math.max(1, over(seen, row, column, reach));
-    return new Colour(
-        over(colours[0], row, column, reach) / area,
-        over(colours[1], row, column, reach) / area,
-        over(colours[2], row, column, reach) / area);
+  private static Colour.Lab mean(Box[] sums, int row, int column, int reach) {
+    double count = sums[3].sum(row, column, reach);
+    return new Colour.Lab(
+        sums[0].sum(row, column, reach) / count,
+        sums[1].sum(row, column, reach) / count,
+        sums[2].sum(row, column, reach) / count);
   }
 }

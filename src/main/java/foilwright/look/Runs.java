@@ -1,6 +1,7 @@
 package foilwright.look;
 
 import java.util.Arrays;
+import java.util.function.IntToDoubleFunction;
 
 /**
  * Counts and measures what lies side by side in a view: ribbons of lightened hair in level lines,
@@ -8,9 +9,9 @@ import java.util.Arrays;
  *
  * <p>How: lines lie 3 mm apart. For ribbons the lightened share is averaged over {@value #ALONG_MM}
  * mm along the hair, following its lean, since a ribbon runs with the hair; for bands over as much
- * across. What single hairs would do by chance if the lightened ones lay among the others at
- * random, the grain, is known from how broad each is seen. The lines are then averaged over the
- * least width that is nearly the clearest: at which the share varies more than {@value #CLEAR}
+ * across. How much the share varies is taken from the product of what two independent halves of the
+ * hair show; the rest, the grain, is what single hairs do by chance. The lines are then averaged over
+ * the least width that is nearly the clearest: at which the share varies more than {@value #CLEAR}
  * times as much as the grain (variances), and {@value #ENOUGH} as many times as at the best width.
  * If no width does, the light blends and there are no runs. A run is a place that stands out on
  * both sides (its topographic prominence) by more than {@value #STANDS_OUT} of the standard
@@ -37,49 +38,32 @@ record Runs(double perLine, double widthMm, double finestMm) {
   static final double SURE = 3.6;
   static final double ENOUGH = 0.75;
   private static final double STANDS_OUT = 0.7;
-  private static final int PIECE_CELLS = 4;
   private static final int LEAST_SEGMENT = 12;
 
   /** Steeper than 50 degrees from the line's square, hair runs along it and tells nothing. */
   private static final double MOST_LEAN = 1.2;
 
-  /**
-   * Variance that a share has by chance, when lightened hairs lie among others at random: each hair
-   * counts with the square of the area it shows. As of a sample, so that what is there on purpose
-   * does not count as chance.
-   *
-   * @param share lightened, of the area
-   * @param area seen
-   * @param squares sum over hairs of the squares of the area of each
-   */
-  static double chance(double share, double area, double squares) {
-    double hairs = area * area / squares;
-    return share * (1 - share) / Math.max(1, hairs - 1);
-  }
-
   static final Runs NONE = new Runs(0, 0, 0);
 
+  /** What lies side by side both ways. */
+  record Both(Runs ribbons, Runs bands) {}
+
   /**
+   * Both ways in one view.
+   *
    * @param part which cells count
-   * @param across ribbons in level lines, or else bands in upright ones
    */
-  static Runs of(FigureMap map, boolean[] part, boolean across) {
-    Lines lines = new Lines(map, part, across);
-    Spread[] spreads = new Spread[WIDTHS.length];
-    double best = 0;
-    for (int i = 0; i < WIDTHS.length; i++) {
-      spreads[i] = lines.spread(WIDTHS[i]);
-      best = Math.max(best, spreads[i].clarity());
-    }
-    for (int i = 0; i < WIDTHS.length && best >= CLEAR; i++) {
-      if (spreads[i].clarity() >= Math.max(CLEAR, ENOUGH * best)) {
-        return lines.count(WIDTHS[i], spreads[i]);
-      }
-    }
-    return NONE;
+  static Both of(Halves maps, boolean[] part) {
+    Lines level = new Lines(maps, part, true);
+    // Of the narrowest lines there are most, so that their grain is best known: across the hair it
+    // falls as the width grows, and down it the same hairs go on.
+    double grainMm = level.spread(WIDTHS[0]).grain() * WIDTHS[0];
+    return new Both(
+        level.runs(width -> grainMm / width),
+        new Lines(maps, part, false).runs(width -> grainMm / ALONG_MM));
   }
 
-  /** How much places vary, and how much of that single hairs would by chance (variances). */
+  /** How much places vary, and how much of that single hairs do by chance (variances). */
   private record Spread(double all, double grain) {
     double clarity() {
       return all > grain ? (all - grain) / Math.max(grain, 1e-9) : 0;
@@ -88,38 +72,48 @@ record Runs(double perLine, double widthMm, double finestMm) {
     double leastProminence() {
       return Math.max(STANDS_OUT * Math.sqrt(all - grain), SURE * Math.sqrt(grain));
     }
+
+    Spread withGrainOf(double least) {
+      return new Spread(all, Math.max(grain, least));
+    }
   }
 
-  /** The lines of a view, each cell averaged along the hair. */
+  /** The lines of a view, each cell averaged along the hair; running sums, by half. */
   private static final class Lines {
-    private final boolean across;
     private final int count;
     private final int length;
-    private final double[][] seen;
-    private final double[][] light;
-    private final double[][] chance;
+    private final double[][][] seen;
+    private final double[][][] light;
     private final double[][] square;
 
-    Lines(FigureMap map, boolean[] part, boolean across) {
-      this.across = across;
-      int all = across ? map.height : map.width;
-      length = across ? map.width : map.height;
+    Lines(Halves maps, boolean[] part, boolean across) {
+      int all = across ? maps.height() : maps.width();
+      length = across ? maps.width() : maps.height();
       count = (all + LINE_STEP - 1) / LINE_STEP;
-      seen = new double[count][length];
-      light = new double[count][length];
-      chance = new double[count][length];
+      seen = new double[2][count][length + 1];
+      light = new double[2][count][length + 1];
       square = new double[count][length];
-      Box cosine = Box.of(map.cosine, map.width, map.height);
-      Box sine = Box.of(map.sine, map.width, map.height);
+      int width = maps.width();
+      int[] cosines = maps.first().cosine;
+      int[] sines = maps.first().sine;
+      Box cosine =
+          Box.of(at -> (double) cosines[at] + maps.second().cosine[at], width, maps.height());
+      Box sine = Box.of(at -> (double) sines[at] + maps.second().sine[at], width, maps.height());
       for (int i = 0; i < count; i++) {
         for (int at = 0; at < length; at++) {
           int row = across ? i * LINE_STEP : at;
           int column = across ? at : i * LINE_STEP;
-          if (part[row * map.width + column]) {
-            if (across) {
-              along(map, part, i, row, column, lean(cosine, sine, row, column));
-            } else {
-              beside(map, part, i, row, column);
+          boolean in = part[row * width + column];
+          double lean = in && across ? lean(cosine, sine, row, column) : 0;
+          square[i][at] = 1 / Math.sqrt(1 + lean * lean);
+          for (int half = 0; half < 2; half++) {
+            FigureMap map = half == 0 ? maps.first() : maps.second();
+            seen[half][i][at + 1] = seen[half][i][at];
+            light[half][i][at + 1] = light[half][i][at];
+            if (in && across && Math.abs(lean) <= MOST_LEAN) {
+              along(map, part, half, i, row, column, lean);
+            } else if (in && !across) {
+              beside(map, part, half, i, row, column);
             }
           }
         }
@@ -130,42 +124,31 @@ record Runs(double perLine, double widthMm, double finestMm) {
       return Math.tan(Math.atan2(sine.sum(row, column, 2), cosine.sum(row, column, 2)) / 2);
     }
 
-    private void along(FigureMap map, boolean[] part, int i, int row, int column, double lean) {
-      if (!(Math.abs(lean) <= MOST_LEAN)) {
-        return;
-      }
-      int rows = 0;
+    private void along(
+        FigureMap map, boolean[] part, int half, int i, int row, int column, double lean) {
       for (int k = -REACH; k <= REACH; k++) {
-        double x = column + lean * k;
-        int left = (int) Math.floor(x);
+        int x = (int) Math.round(column + lean * k);
         int y = row + k;
-        if (y < 0 || y >= map.height || left < 0 || left + 1 >= map.width) {
-          continue;
-        }
-        int at = y * map.width + left;
-        double share = x - left;
-        if (part[share < 0.5 ? at : at + 1]) {
-          rows++;
-          seen[i][column] += (1 - share) * map.seen[at] + share * map.seen[at + 1];
-          light[i][column] += (1 - share) * map.light[at] + share * map.light[at + 1];
-          chance[i][column] += (1 - share) * map.grainMm(at) + share * map.grainMm(at + 1);
+        if (y >= 0 && y < map.height && x >= 0 && x < map.width && part[y * map.width + x]) {
+          int at = y * map.width + x;
+          seen[half][i][column + 1] += map.seen[at];
+          light[half][i][column + 1] += map.light[at];
         }
       }
-      double stretch = Math.sqrt(1 + lean * lean);
-      chance[i][column] *= rows * FigureMap.CELL_MM * stretch * FigureMap.UNIT;
-      square[i][column] = 1 / stretch;
     }
 
-    private void beside(FigureMap map, boolean[] part, int i, int row, int column) {
+    private void beside(FigureMap map, boolean[] part, int half, int i, int row, int column) {
       for (int x = Math.max(0, column - REACH); x <= Math.min(map.width - 1, column + REACH); x++) {
         int at = row * map.width + x;
         if (part[at]) {
-          seen[i][row] += map.seen[at];
-          light[i][row] += map.light[at];
-          chance[i][row] += map.grainMm(at) * FigureMap.CELL_MM * FigureMap.UNIT;
+          seen[half][i][row + 1] += map.seen[at];
+          light[half][i][row + 1] += map.light[at];
         }
       }
-      square[i][row] = 1;
+    }
+
+    private boolean isSeen(int i, int at) {
+      return seen[0][i][at + 1] > seen[0][i][at] || seen[1][i][at + 1] > seen[1][i][at];
     }
 
     /** Does something with each stretch of hair in the lines that is long enough. */
@@ -173,7 +156,7 @@ record Runs(double perLine, double widthMm, double finestMm) {
       for (int i = 0; i < count; i++) {
         int from = -1;
         for (int at = 0; at <= length; at++) {
-          boolean in = at < length && seen[i][at] > 0;
+          boolean in = at < length && isSeen(i, at);
           if (in && from < 0) {
             from = at;
           } else if (!in && from >= 0) {
@@ -190,47 +173,67 @@ record Runs(double perLine, double widthMm, double finestMm) {
       void on(int line, int from, int to);
     }
 
-    private double mean(int i, int from, int to) {
-      double all = 0;
-      double bright = 0;
-      for (int at = from; at < to; at++) {
-        all += seen[i][at];
-        bright += light[i][at];
-      }
-      return bright / all;
+    private double seen(int half, int i, int from, int to) {
+      return seen[half][i][to] - seen[half][i][from];
     }
 
-    /** Sums over a width about each place: seen, light, chance. */
-    private double[] sums(int i, int at, int from, int to, int width) {
-      double[] sums = new double[3];
-      for (int k = Math.max(from, at - width / 2); k <= Math.min(to - 1, at + width / 2); k++) {
-        sums[0] += seen[i][k];
-        sums[1] += light[i][k];
-        sums[2] += chance[i][k];
-      }
-      // Down the fall the same hairs go on: over a width of several cells they count once. They
-      // are told in pieces of a step, which stand where their middles are.
-      sums[2] *= across ? 1 : Math.max(width, PIECE_CELLS);
-      return sums;
+    private double share(int half, int i, int from, int to) {
+      return (light[half][i][to] - light[half][i][from]) / seen(half, i, from, to);
+    }
+
+    /** Of both halves together. */
+    private double share(int i, int from, int to) {
+      double bright =
+          light[0][i][to] - light[0][i][from] + light[1][i][to] - light[1][i][from];
+      return bright / (seen(0, i, from, to) + seen(1, i, from, to));
     }
 
     Spread spread(int width) {
       double[] sums = new double[3];
+      int reach = width / 2;
       segments(
           (i, from, to) -> {
-            double mean = mean(i, from, to);
+            double mean = share(i, from, to);
+            double mean0 = share(0, i, from, to);
+            double mean1 = share(1, i, from, to);
             for (int at = from; at < to; at++) {
-              double[] s = sums(i, at, from, to, width);
-              double off = s[1] / s[0] - mean;
-              sums[0] += off * off;
-              sums[1] += chance(s[1] / s[0], s[0], s[2]);
-              sums[2]++;
+              int left = Math.max(from, at - reach);
+              int right = Math.min(to, at + reach + 1);
+              if (seen(0, i, left, right) > 0 && seen(1, i, left, right) > 0) {
+                double off = share(i, left, right) - mean;
+                sums[0] += off * off;
+                sums[1] +=
+                    (share(0, i, left, right) - mean0) * (share(1, i, left, right) - mean1);
+                sums[2]++;
+              }
             }
           });
-      return sums[2] > 0 ? new Spread(sums[0] / sums[2], sums[1] / sums[2]) : new Spread(0, 0);
+      return sums[2] > 0
+          ? new Spread(sums[0] / sums[2], Math.max(0, (sums[0] - sums[1]) / sums[2]))
+          : new Spread(0, 0);
     }
 
-    Runs count(int width, Spread spread) {
+    /**
+     * Runs over the least width that is nearly the clearest.
+     *
+     * @param leastGrain what the grain of a width is at least
+     */
+    Runs runs(IntToDoubleFunction leastGrain) {
+      Spread[] spreads = new Spread[WIDTHS.length];
+      double best = 0;
+      for (int i = 0; i < WIDTHS.length; i++) {
+        spreads[i] = spread(WIDTHS[i]).withGrainOf(leastGrain.applyAsDouble(WIDTHS[i]));
+        best = Math.max(best, spreads[i].clarity());
+      }
+      for (int i = 0; i < WIDTHS.length && best >= CLEAR; i++) {
+        if (spreads[i].clarity() >= Math.max(CLEAR, ENOUGH * best)) {
+          return count(WIDTHS[i], spreads[i]);
+        }
+      }
+      return NONE;
+    }
+
+    private Runs count(int width, Spread spread) {
       double least = spread.leastProminence();
       double[] widths = new double[count * length];
       int[] found = new int[1];
@@ -239,11 +242,11 @@ record Runs(double perLine, double widthMm, double finestMm) {
           (i, from, to) -> {
             used[i] = true;
             double[] line = new double[to - from + 2];
-            line[0] = mean(i, from, to);
+            line[0] = share(i, from, to);
             line[line.length - 1] = line[0];
             for (int at = from; at < to; at++) {
-              double[] s = sums(i, at, from, to, width);
-              line[at - from + 1] = s[1] / s[0];
+              line[at - from + 1] =
+                  share(i, Math.max(from, at - width / 2), Math.min(to, at + width / 2 + 1));
             }
             for (int at = 1; at < line.length - 1; at++) {
               double run = runAt(line, at, least);

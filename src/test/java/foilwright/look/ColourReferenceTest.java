@@ -52,4 +52,33 @@ class ColourReferenceTest {
       assertTrue(Colour.ofHair(new Level(level), Tone.NEUTRAL).toLab().l() > before + 2);
     }
   }
+
+  /** Of small steps from a colour, the product of one with itself is the formula's square. */
+  @Test
+  void productOfSmallStepsIsTheFormulaOfTheDifference() {
+    for (Colour.Lab at :
+        new Colour.Lab[] {
+          new Colour.Lab(20, 4, 5),
+          new Colour.Lab(45, 11, 24),
+          new Colour.Lab(78, 2, 20),
+          new Colour.Lab(50, 10, -60)
+        }) {
+      Colour.Lab one = new Colour.Lab(0.010, -0.004, 0.007);
+      Colour.Lab two = new Colour.Lab(-0.003, 0.009, 0.006);
+      double[] squares = new double[3];
+      double[][] sums = {{1, 0}, {0, 1}, {1, 1}};
+      for (int i = 0; i < 3; i++) {
+        Colour.Lab there =
+            new Colour.Lab(
+                at.l() + sums[i][0] * one.l() + sums[i][1] * two.l(),
+                at.a() + sums[i][0] * one.a() + sums[i][1] * two.a(),
+                at.b() + sums[i][0] * one.b() + sums[i][1] * two.b());
+        squares[i] = Math.pow(at.difference(there), 2);
+      }
+      assertEquals(squares[0], at.product(one, one), 1e-3 * squares[0]);
+      assertEquals(squares[1], at.product(two, two), 1e-3 * squares[1]);
+      double mixed = (squares[2] - squares[0] - squares[1]) / 2;
+      assertEquals(mixed, at.product(one, two), 2e-3 * Math.sqrt(squares[0] * squares[1]));
+    }
+  }
 }

@@ -280,25 +280,6 @@ class LookIdentityTest {
     assertTrue(after > before + 5, after + " after " + before);
   }
 
-  /** Tighter weave and spacing: lighter with less contrast; common practice, no source. */
-  @Test
-  void tighterWeaveAndSpacingIsLighterWithLessContrast() {
-    RegionSpec back = RegionSpec.ofZones(Zone.BACK_UPPER_LEFT, Zone.BACK_UPPER_RIGHT, Zone.CROWN);
-    SideFigures tight =
-        figures(Section.of("test", back, new SectionShape.Vertical(), TravelFrom.LEFT, woven(2, 3)))
-            .sides()
-            .get(LookSide.BACK);
-    SideFigures loose =
-        figures(
-                Section.of(
-                    "test", back, new SectionShape.Vertical(), TravelFrom.LEFT, woven(6, 16)))
-            .sides()
-            .get(LookSide.BACK);
-    assertTrue(
-        tight.visible().toFraction() > 1.5 * loose.visible().toFraction(), tight + ", " + loose);
-    assertTrue(tight.contrast() < loose.contrast(), tight + ", " + loose);
-  }
-
   /** A foil that starts off the scalp begins softly; what has grown shows as hair that grows. */
   @Test
   void rootsStaySoftAndRegrowthShows() {
