@@ -131,9 +131,9 @@ public record Colour(double red, double green, double blue) {
     }
 
     /**
-     * The product of two small steps from this colour, such that of one with itself is the square of
-     * the CIEDE2000 difference between two colours so far apart about this one, to first order. It is
-     * linear in each step.
+     * The product of two small steps from this colour, such that of one with itself is the square
+     * of the CIEDE2000 difference between two colours so far apart about this one, to first order.
+     * It is linear in each step.
      *
      * @param one differences of l, a and b
      * @param two the same

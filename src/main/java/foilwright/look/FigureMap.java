@@ -2,7 +2,8 @@ package foilwright.look;
 
 /**
  * What hair shows where in one view, on cells of {@link #CELL_MM} mm: how much hair is seen, how
- * much of it is lightened, which colours it has without lamp and shade, and which way it runs. Whole numbers, so that no order of adding matters.
+ * much of it is lightened, which colours it has without lamp and shade, and which way it runs.
+ * Whole numbers, so that no order of adding matters.
  */
 final class FigureMap {
   static final double CELL_MM = 1;

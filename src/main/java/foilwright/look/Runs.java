@@ -10,11 +10,11 @@ import java.util.function.IntToDoubleFunction;
  * <p>How: lines lie 3 mm apart. For ribbons the lightened share is averaged over {@value #ALONG_MM}
  * mm along the hair, following its lean, since a ribbon runs with the hair; for bands over as much
  * across. How much the share varies is taken from the product of what two independent halves of the
- * hair show; the rest, the grain, is what single hairs do by chance. The lines are then averaged over
- * the least width that is nearly the clearest: at which the share varies more than {@value #CLEAR}
- * times as much as the grain (variances), and {@value #ENOUGH} as many times as at the best width.
- * If no width does, the light blends and there are no runs. A run is a place that stands out on
- * both sides (its topographic prominence) by more than {@value #STANDS_OUT} of the standard
+ * hair show; the rest, the grain, is what single hairs do by chance. The lines are then averaged
+ * over the least width that is nearly the clearest: at which the share varies more than {@value
+ * #CLEAR} times as much as the grain (variances), and {@value #ENOUGH} as many times as at the best
+ * width. If no width does, the light blends and there are no runs. A run is a place that stands out
+ * on both sides (its topographic prominence) by more than {@value #STANDS_OUT} of the standard
  * deviation of all places and more than {@value #SURE} deviations of the grain; what lies beyond
  * the edge of the hair counts as the line's mean. Its width is that at half its prominence, square
  * to the hair.
@@ -183,8 +183,7 @@ record Runs(double perLine, double widthMm, double finestMm) {
 
     /** Of both halves together. */
     private double share(int i, int from, int to) {
-      double bright =
-          light[0][i][to] - light[0][i][from] + light[1][i][to] - light[1][i][from];
+      double bright = light[0][i][to] - light[0][i][from] + light[1][i][to] - light[1][i][from];
       return bright / (seen(0, i, from, to) + seen(1, i, from, to));
     }
 
@@ -202,8 +201,7 @@ record Runs(double perLine, double widthMm, double finestMm) {
               if (seen(0, i, left, right) > 0 && seen(1, i, left, right) > 0) {
                 double off = share(i, left, right) - mean;
                 sums[0] += off * off;
-                sums[1] +=
-                    (share(0, i, left, right) - mean0) * (share(1, i, left, right) - mean1);
+                sums[1] += (share(0, i, left, right) - mean0) * (share(1, i, left, right) - mean1);
                 sums[2]++;
               }
             }

@@ -17,16 +17,16 @@ import java.util.Locale;
  * @param bandHeight the median of their heights
  * @param spread how many times as far light goes on across the fall as down it: distances at which
  *     places still agree half (covariance between two independent halves of the hair of what the
- *     share over 5 mm differs by from that of the 41 mm round about); over 1 reads as bands, under 1
- *     as ribbons; 0 when the light blends, so that the halves differ by more than they agree on
+ *     share over 5 mm differs by from that of the 41 mm round about); over 1 reads as bands, under
+ *     1 as ribbons; 0 when the light blends, so that the halves differ by more than they agree on
  * @param shelf depth of darker hair down the fall from where hair begins to be seen to the first 6
  *     mm that have half the picture's mean of light, the mean over strips 9 mm wide
  * @param contrast how much places differ from their surroundings of 41 mm: the root of the mean
  *     square of their difference in CIE 1976 L*a*b*, weighed as CIEDE2000 weighs small differences
- *     about the colour half way; colours are taken without lamp and shade over 5 mm, which
- *     is what an eye tells apart at arm's length. For the square stands the product of the
- *     differences of two independent halves of the hair, so that what single hairs do by chance falls
- *     out and the figure does not depend on how many are followed; 0 when that is all there is
+ *     about the colour half way; colours are taken without lamp and shade over 5 mm, which is what
+ *     an eye tells apart at arm's length. For the square stands the product of the differences of
+ *     two independent halves of the hair, so that what single hairs do by chance falls out and the
+ *     figure does not depend on how many are followed; 0 when that is all there is
  * @param left lightened share of the hair that is seen on the client's left half; of the whole in a
  *     picture from a side
  * @param right the same of the right half

@@ -90,8 +90,7 @@ class ContrastIdentityTest {
     patterns.forEach(
         (name, pattern) ->
             placed.put(
-                name,
-                Placer.place(pattern, HAIR, PlacingSettings.USUAL, NaturalFall.over(HEAD))));
+                name, Placer.place(pattern, HAIR, PlacingSettings.USUAL, NaturalFall.over(HEAD))));
     LookSettings settings =
         LookSettings.of(HairColours.usual(new Level(5)))
             .withSides(List.of(LookSide.BACK))
@@ -120,9 +119,7 @@ class ContrastIdentityTest {
                 figures.add(new ArrayList<>());
                 squares.add(new ArrayList<>());
               }
-              figures
-                  .get(figures.size() - 1)
-                  .add(LookFigures.of(look).sides().get(LookSide.BACK));
+              figures.get(figures.size() - 1).add(LookFigures.of(look).sides().get(LookSide.BACK));
               squares
                   .get(squares.size() - 1)
                   .add(Reading.contrastSquare(look.maps().get(LookSide.BACK)));

@@ -36,7 +36,8 @@ class RunsIdentityTest {
         half(leanDegrees, random, shares, broad), half(leanDegrees, random, shares, broad));
   }
 
-  private static FigureMap half(double leanDegrees, SplittableRandom random, Shares shares, float broad) {
+  private static FigureMap half(
+      double leanDegrees, SplittableRandom random, Shares shares, float broad) {
     FigureMap map = new FigureMap(WINDOW);
     double lean = Math.toRadians(leanDegrees);
     double sin = Math.sin(lean);
@@ -162,10 +163,10 @@ class RunsIdentityTest {
   }
 
   /**
-   * On stripes whose answer is worked out from their shares alone, by the whole formula of CIEDE2000:
-   * each place is the mean over 5 mm, and is held against the mean of such places over 41 mm. Within
-   * three standard errors of the eight draws and 6 %, for the weighing of large differences as small
-   * ones and for the bend of the colours within a draw.
+   * On stripes whose answer is worked out from their shares alone, by the whole formula of
+   * CIEDE2000: each place is the mean over 5 mm, and is held against the mean of such places over
+   * 41 mm. Within three standard errors of the eight draws and 6 %, for the weighing of large
+   * differences as small ones and for the bend of the colours within a draw.
    */
   @Test
   void contrastOfStripesIsTheirsHoweverManyHairsAreFollowed() {
