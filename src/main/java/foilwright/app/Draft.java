@@ -5,11 +5,8 @@ import foilwright.document.LocatedProblem;
 import foilwright.document.ReadResult;
 import foilwright.problem.Problem;
 import foilwright.problem.Severity;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -54,12 +51,7 @@ public final class Draft {
 
   /** The same for the same text and, but for chance, for no other. */
   public String revision() {
-    try {
-      byte[] digest = MessageDigest.getInstance("SHA-256").digest(bytes());
-      return HexFormat.of().formatHex(digest, 0, 8);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
+    return Mark.of(bytes());
   }
 
   @Override

@@ -12,10 +12,6 @@ import foilwright.sheet.DrawnHead;
 import foilwright.sheet.MapSheet;
 import foilwright.sheet.Paper;
 import foilwright.sheet.TimelineSheet;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 
@@ -41,22 +37,11 @@ public final class PageDrawings {
    *
    * @param id its name, the same for every plan
    * @param words what stands below it
-   * @param mark the same for the same drawing and, but for chance, for no other
    */
-  public record Drawing(String id, String words, String svg, String mark) {
+  public record Drawing(String id, String words, String svg) {
     static Drawing of(Scene scene) {
       String svg = SvgWriter.write(scene, SvgLetters.LINKED);
-      return new Drawing(scene.id(), scene.title(), svg, mark(svg));
-    }
-
-    private static String mark(String svg) {
-      try {
-        byte[] digest =
-            MessageDigest.getInstance("SHA-256").digest(svg.getBytes(StandardCharsets.UTF_8));
-        return HexFormat.of().formatHex(digest, 0, 8);
-      } catch (NoSuchAlgorithmException e) {
-        throw new IllegalStateException("every Java has SHA-256", e);
-      }
+      return new Drawing(scene.id(), scene.title(), svg);
     }
   }
 
@@ -65,12 +50,39 @@ public final class PageDrawings {
     return PageLetters.file();
   }
 
+  /** The head from one side or unrolled, drawn when it is first asked for. */
+  public static final class Picture {
+    private final MapSheet.Alone picture;
+    private Drawing drawing;
+
+    private Picture(MapSheet.Alone picture) {
+      this.picture = picture;
+    }
+
+    /** Its name, the same for every plan. */
+    public String id() {
+      return picture.id();
+    }
+
+    /** What stands below it. */
+    public String words() {
+      return picture.title();
+    }
+
+    /** It, as a drawing. */
+    public Drawing drawing() {
+      if (drawing == null) {
+        drawing = Drawing.of(picture.drawn().get());
+      }
+      return drawing;
+    }
+  }
+
   /** The head from five sides and the unrolled scalp, with every foil. */
-  public List<Drawing> views(Plan plan) {
+  public List<Picture> views(Plan plan) {
     return map
-        .pictures(plan.placement(), Sheets.onOldLightener(plan), plan.pinned())
-        .parallelStream()
-        .map(Drawing::of)
+        .pictures(plan.placement(), Sheets.onOldLightener(plan), plan.pinned()).stream()
+        .map(Picture::new)
         .toList();
   }
 

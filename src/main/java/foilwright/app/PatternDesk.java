@@ -7,9 +7,6 @@ import foilwright.pattern.Pattern;
 import foilwright.problem.Severity;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.Optional;
 
 /**
@@ -108,11 +105,6 @@ public final class PatternDesk {
   }
 
   private static String revision(Pattern pattern) {
-    try {
-      byte[] digest = MessageDigest.getInstance("SHA-256").digest(Documents.write(pattern));
-      return HexFormat.of().formatHex(digest, 0, 8);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
+    return Mark.of(Documents.write(pattern));
   }
 }

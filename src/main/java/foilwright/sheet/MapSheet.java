@@ -32,6 +32,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import java.util.function.Predicate;
 
 /**
@@ -115,10 +116,17 @@ public final class MapSheet {
    * @param onOldLightener as in {@link #pages(Placement, MapNotes, Map)}
    * @param pinned problems that have a place, in the order of their pins
    */
-  public List<Scene> pictures(
+  public List<Alone> pictures(
       Placement placement, Map<Integer, Region> onOldLightener, List<Problem> pinned) {
     return new Drawing(DrawnPlan.of(head, placement), NO_NOTES, onOldLightener, pinned).pictures();
   }
+
+  /**
+   * A picture that stands alone.
+   *
+   * @param drawn draws it, anew whenever asked; not from two threads at once
+   */
+  public record Alone(String id, String title, Supplier<Scene> drawn) {}
 
   /** The ground of the foils of a section, by its place in the pattern from 0. */
   public static Ink ground(int section) {
@@ -223,21 +231,28 @@ public final class MapSheet {
       return List.copyOf(scenes);
     }
 
-    List<Scene> pictures() {
+    List<Alone> pictures() {
       List<Frame> alone = frames.stream().map(frame -> alone(frame.picture())).toList();
       Map<String, Map<DrawnFoil, Polygon>> seen = seen(alone);
       Map<Integer, String> homes = homes(seen);
       return alone.stream()
           .map(
               frame ->
-                  new Scene(
+                  new Alone(
                       "view-" + frame.picture().id(),
                       frame.picture().caption(),
-                      foils.size() + " foils, numbered in working order.",
-                      frame.cell().right() + PICTURE_MARGIN_MM,
-                      frame.cell().bottom() + PICTURE_MARGIN_MM,
-                      draw(frame, seen.get(frame.picture().id()), homes, new ArrayList<>())))
+                      () -> picture(frame, seen.get(frame.picture().id()), homes)))
           .toList();
+    }
+
+    private Scene picture(Frame frame, Map<DrawnFoil, Polygon> areas, Map<Integer, String> homes) {
+      return new Scene(
+          "view-" + frame.picture().id(),
+          frame.picture().caption(),
+          foils.size() + " foils, numbered in working order.",
+          frame.cell().right() + PICTURE_MARGIN_MM,
+          frame.cell().bottom() + PICTURE_MARGIN_MM,
+          draw(frame, areas, homes, new ArrayList<>()));
     }
 
     private Map<String, Map<DrawnFoil, Polygon>> seen(List<Frame> from) {

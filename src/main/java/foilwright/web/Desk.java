@@ -33,7 +33,6 @@ import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
 import java.util.WeakHashMap;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
@@ -155,7 +154,7 @@ final class Desk {
         Arrays.stream(Caution.values()).map(Caution::text).toList(),
         plan.flatMap(Plan::times).map(t -> !t.visits().isEmpty()).orElse(false),
         PatternPanel.of(open.pattern(), ask.unit()),
-        Set.of());
+        Answer.WHOLE);
   }
 
   private void begin(Head head) {

@@ -95,7 +95,7 @@ public final class EarlierPages {
    *
    * @param sentences what it says; for a pattern a sentence for each section
    */
-  public record Looked(int number, List<String> sentences, List<PageDrawings.Drawing> views) {}
+  public record Looked(int number, List<String> sentences, List<PageDrawings.Picture> views) {}
 
   void register(JavalinConfig config) {
     config.routes.get("/earlier", this::show);
@@ -209,7 +209,7 @@ public final class EarlierPages {
 
   private Looked looked(Ask ask, EarlierStates.State state) {
     List<String> sentences = new ArrayList<>();
-    List<PageDrawings.Drawing> views = List.of();
+    List<PageDrawings.Picture> views = List.of();
     if (state.draft().isEmpty()) {
       sentences.add("This state cannot be read.");
     } else if (state.draft().get().pattern().isPresent()

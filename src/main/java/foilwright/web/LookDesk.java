@@ -2,6 +2,7 @@ package foilwright.web;
 
 import foilwright.app.LiveLook;
 import foilwright.app.Looking;
+import foilwright.app.Mark;
 import foilwright.app.Plan;
 import foilwright.fall.Watch;
 import foilwright.hair.HairProfile;
@@ -12,10 +13,7 @@ import foilwright.look.LookPicture;
 import foilwright.look.LookSide;
 import foilwright.web.LookShown.Picture;
 import foilwright.web.LookShown.Untouched;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Collections;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -199,16 +197,9 @@ final class LookDesk {
 
   /** A picture's name tells what it holds, so that it never means another. */
   private String keep(byte[] file) {
-    try {
-      String name =
-          HexFormat.of()
-              .formatHex(MessageDigest.getInstance("SHA-256").digest(file))
-              .substring(0, 32);
-      pictures.put(name, file);
-      return name;
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java knows SHA-256", e);
-    }
+    String name = Mark.of(file);
+    pictures.put(name, file);
+    return name;
   }
 
   /**

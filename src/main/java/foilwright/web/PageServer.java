@@ -21,14 +21,11 @@ import java.io.IOException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
-import java.util.Arrays;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
 import java.util.function.Supplier;
 
 /** The local web server. It listens to this machine alone. */
@@ -36,6 +33,9 @@ public final class PageServer {
   private static final String LOOPBACK = "127.0.0.1";
   private static final String PAGE_TYPE = "text/html; charset=utf-8";
   private static final long MOST_REQUEST_BYTES = 64 * 1024;
+
+  /** A page with a hundred sections says so what it shows of each. */
+  private static final int MOST_HEADER_BYTES = 32 * 1024;
 
   private final Workspace workspace;
   private final Supplier<LocalDate> today;
@@ -121,13 +121,16 @@ public final class PageServer {
     config.startup.startupWatcherEnabled = false;
     config.http.maxRequestSize = MOST_REQUEST_BYTES;
     config.http.defaultContentType = "text/plain; charset=utf-8";
-    config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
+    config.jetty.modifyHttpConfiguration(http -> {
+          http.setSendServerVersion(false);
+          http.setRequestHeaderSize(MOST_HEADER_BYTES);
+        });
     config.jetty.modifyServer(jetty -> jetty.setStopTimeout(20_000));
     config.routes.before(guard::check);
     config.routes.get("/", this::first);
     config.routes.get("/work", this::work);
-    config.routes.get("/later", context -> show(context, "later.jte", desk.page(ask(context))));
-    config.routes.get("/try", this::tryOut);
+    config.routes.post("/later", this::later);
+    config.routes.post("/try", this::tryOut);
     config.routes.get("/handles", this::handles);
     config.routes.post("/section/{index}", this::change);
     config.routes.post("/pattern", this::changePattern);
@@ -180,11 +183,28 @@ public final class PageServer {
     context.contentType(PAGE_TYPE).result(html.toString());
   }
 
-  /** What the page that asks shows already, so that it need not be sent again. */
-  private static Set<String> have(Context context) {
-    String form = context.formParam("have");
-    String marks = form != null ? form : context.queryParam("have");
-    return marks == null ? Set.of() : new HashSet<>(Arrays.asList(marks.split(" ")));
+  /** How much of a page to send, by what the page that asks says that it shows. */
+  private static Answer answer(Context context, boolean first) {
+    return Answer.of(value(context, "have"), value(context, "large"), first);
+  }
+
+  private static String value(Context context, String name) {
+    String form = context.formParam(name);
+    String value = form != null ? form : context.queryParam(name);
+    return value == null ? "" : value;
+  }
+
+  /** Sends the parts that have changed, or all where the page is made of other parts now. */
+  private void showWork(Context context, WorkPage page) {
+    String address = "/?" + page.ask().query();
+    if (!Optional.ofNullable(context.header("HX-Current-URL")).orElse("").endsWith(address)) {
+      context.header("HX-Push-Url", address);
+    }
+    WorkPage sent = page.withAnswer(answer(context, true).forParts(page.parts()));
+    if (sent.isPatch()) {
+      context.header("HX-Reswap", "none");
+    }
+    show(context, sent.isPatch() ? "patch.jte" : "work.jte", sent);
   }
 
   private void sorry(Context context, int status, String words) {
@@ -210,9 +230,11 @@ public final class PageServer {
       context.header("HX-Redirect", EarlierPages.address(ask(context)));
       return;
     }
-    Ask ask = desk.paced(ask(context));
-    context.header("HX-Push-Url", "/?" + ask.query());
-    show(context, "work.jte", desk.page(ask).withHave(have(context)));
+    showWork(context, desk.page(desk.paced(ask(context))));
+  }
+
+  private void later(Context context) {
+    show(context, "later.jte", desk.page(ask(context)).withAnswer(answer(context, false)));
   }
 
   private void change(Context context) throws IOException {
@@ -240,7 +262,7 @@ public final class PageServer {
 
   private void tryOut(Context context) {
     Map<String, String> typed = new HashMap<>();
-    context.queryParamMap().forEach((name, values) -> typed.put(name, values.get(0)));
+    context.formParamMap().forEach((name, values) -> typed.put(name, values.get(0)));
     answer(context, desk.tried(ask(context), section(context), typed));
   }
 
@@ -269,7 +291,7 @@ public final class PageServer {
   }
 
   private static OptionalInt section(Context context) {
-    String index = Optional.ofNullable(context.queryParam("section")).orElse("");
+    String index = value(context, "section");
     if (!index.matches("\\d{0,4}")) {
       throw new BadRequestResponse("There is no such section.");
     }
@@ -287,8 +309,7 @@ public final class PageServer {
           case WRONG -> 422;
           case BESIDE -> 409;
         });
-    context.header("HX-Push-Url", "/?" + changed.page().ask().query());
-    show(context, "work.jte", changed.page().withHave(have(context)));
+    showWork(context, changed.page());
   }
 
   private static String revision(Context context) {

@@ -17,9 +17,9 @@ import foilwright.service.mix.SlotMix;
 import foilwright.service.mix.TonerMix;
 import foilwright.service.visit.Visit;
 import foilwright.units.Minutes;
-import foilwright.web.WorkPage.Answer;
 import foilwright.web.WorkPage.Card;
 import foilwright.web.WorkPage.Figure;
+import foilwright.web.WorkPage.Filed;
 import foilwright.web.WorkPage.FoilRow;
 import foilwright.web.WorkPage.Look;
 import foilwright.web.WorkPage.Weighed;
@@ -297,12 +297,12 @@ final class PageWriter {
     return lines;
   }
 
-  List<Answer> onFile() {
-    List<Answer> answers = new ArrayList<>();
+  List<Filed> onFile() {
+    List<Filed> answers = new ArrayList<>();
     List<SafetyQuestion> missing = plan.guest().tests().missing();
     for (SafetyQuestion question : SafetyQuestion.values()) {
       answers.add(
-          new Answer(
+          new Filed(
               question.words(), plan.guest().tests().words(question), missing.contains(question)));
     }
     return answers;

@@ -2,13 +2,19 @@ package foilwright.web;
 
 import foilwright.app.Choices;
 import foilwright.app.PageDrawings.Drawing;
+import foilwright.app.PageDrawings.Picture;
 import foilwright.app.Remedy;
 import foilwright.app.WayOut;
+import gg.jte.Content;
+import gg.jte.html.OwaspHtmlTemplateOutput;
+import gg.jte.output.StringOutput;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * All that one page shows, in words ready to be read.
@@ -18,8 +24,7 @@ import java.util.stream.Collectors;
  * @param notice what a person must read before going on; empty when there is nothing
  * @param other name of a pattern to go to instead; empty when there is none
  * @param clock draws it when it is asked for
- * @param have what the page that asks shows already: marks of drawings, and {@link #LATER} when it
- *     fetches clock, foils and mix by itself
+ * @param answer how much of it is sent
  */
 public record WorkPage(
     Ask ask,
@@ -37,17 +42,24 @@ public record WorkPage(
     List<Figure> figures,
     List<Look> looks,
     List<Card> cards,
-    List<Drawing> views,
+    List<Picture> views,
     Supplier<Optional<Drawing>> clock,
     List<FoilRow> foils,
     List<Weighed> bowls,
     List<String> toner,
-    List<Answer> onFile,
+    List<Filed> onFile,
     List<String> cautions,
     boolean hasVisit,
     PatternPanel panel,
-    Set<String> have) {
-  static final String LATER = "later";
+    Answer answer) {
+  private static final List<String> PARTS =
+      Stream.of(
+              "top", "figures", "notice", "steps", "origin", "general", "clock", "foils", "mix",
+              "looks", "papers")
+          .map(name -> "part-" + name)
+          .toList();
+
+  private static final List<String> CARD_PARTS = List.of("card-said-", "card-form-", "card-looks-");
 
   /** One figure of the plan; {@code note} may be empty. */
   public record Figure(String label, String value, String note) {}
@@ -108,20 +120,20 @@ public record WorkPage(
       String name, String product, String powder, String developer, String when, String foils) {}
 
   /** What is on file about one question. */
-  public record Answer(String question, String answer, boolean missing) {}
+  public record Filed(String question, String answer, boolean missing) {}
 
-  WorkPage withHave(Set<String> shown) {
+  WorkPage withAnswer(Answer sent) {
     return new WorkPage(
         ask, choices, token, revision, own, canUndo, canRedo, title, summary, said, notice, other,
         figures, looks, cards, views, clock, foils, bowls, toner, onFile, cautions, hasVisit, panel,
-        shown);
+        sent);
   }
 
   WorkPage withCards(List<Card> others) {
     return new WorkPage(
         ask, choices, token, revision, own, canUndo, canRedo, title, summary, said, notice, other,
         figures, looks, others, views, clock, foils, bowls, toner, onFile, cautions, hasVisit,
-        panel, have);
+        panel, answer);
   }
 
   WorkPage withPanel(PatternPanel other) {
@@ -150,14 +162,14 @@ public record WorkPage(
         cautions,
         hasVisit,
         other,
-        have);
+        answer);
   }
 
   /** Questions without an answer on file, in words; empty when there is none. */
   public String missing() {
     return onFile.stream()
-        .filter(Answer::missing)
-        .map(Answer::question)
+        .filter(Filed::missing)
+        .map(Filed::question)
         .collect(Collectors.joining("; "));
   }
 
@@ -166,14 +178,44 @@ public record WorkPage(
     return ask.withPattern(pattern).query();
   }
 
-  /** Whether the page that asks shows just this drawing already. */
-  public boolean has(Drawing drawing) {
-    return have.contains(drawing.mark());
+  /** A part of the page as it is to be sent. */
+  public Answer.Part part(String id, Content content) {
+    StringOutput html = new StringOutput();
+    content.writeTo(new OwaspHtmlTemplateOutput(html));
+    return answer.part(id, html.toString());
   }
 
-  /** Whether clock, foils and mix are left for later. */
-  public boolean later() {
-    return have.contains(LATER);
+  /** A view as it is to be sent. */
+  public Answer.Part part(Picture view) {
+    return answer.part(drawingId(view), view.drawing().svg());
+  }
+
+  /** The view that the page shows large. */
+  public String large() {
+    return views.stream()
+        .map(Picture::id)
+        .filter(answer.large()::equals)
+        .findFirst()
+        .orElse(Answer.USUAL_LARGE);
+  }
+
+  private static String drawingId(Picture view) {
+    return "drawing-" + view.id();
+  }
+
+  /** Names of all parts that a page of this plan has. */
+  Set<String> parts() {
+    Set<String> parts = new HashSet<>(PARTS);
+    views.forEach(view -> parts.add(drawingId(view)));
+    for (Card card : cards) {
+      CARD_PARTS.forEach(part -> parts.add(part + card.index()));
+    }
+    return parts;
+  }
+
+  /** Whether only parts are sent, for a page that has the others. */
+  public boolean isPatch() {
+    return answer.isPatch();
   }
 
   /** An address of the page of its guest, or of the first where there is none. */
@@ -182,7 +224,7 @@ public record WorkPage(
   }
 
   /** What the button below a view says. */
-  public static String side(Drawing view) {
+  public static String side(Picture view) {
     return view.words().split("[:,]", 2)[0];
   }
 

@@ -1,4 +1,6 @@
 // Handles on the head: dragging one changes a field of its section, tried live and saved at the end.
+import { askParts, putParts } from '/assets/page.js';
+
 const work = document.getElementById('work');
 const layer = document.createElement('div');
 layer.className = 'handles';
@@ -51,7 +53,7 @@ work.addEventListener('click', (event) => {
 
 work.addEventListener('foil', (event) => {
   const card = [...work.querySelectorAll('.card')].find((c) =>
-    c.dataset.numbers.split(' ').includes(event.detail),
+    c.querySelector('[data-numbers]').dataset.numbers.split(' ').includes(event.detail),
   );
   if (!card) return;
   card.querySelector('details').open = true;
@@ -292,8 +294,6 @@ async function tryOut(its) {
   while (its.wanted !== null && its === trial) {
     const ask = new URLSearchParams(query());
     const { handle } = its;
-    const marks = [...work.querySelectorAll('.drawing[data-mark]')].map((d) => d.dataset.mark);
-    ask.set('have', [...marks, 'later'].join(' '));
     if (handle.dataset.key === 'part') {
       ask.set('part', partWords(handle, its.wanted));
     } else {
@@ -302,9 +302,8 @@ async function tryOut(its) {
     }
     its.wanted = null;
     try {
-      const answer = await fetch(`/try?${ask}`, { signal: its.asking.signal });
-      const page = answer.ok ? await answer.text() : null;
-      if (page && its === trial) show(its, new DOMParser().parseFromString(page, 'text/html'));
+      const parts = await askParts('/try', ask, its.asking.signal);
+      if (its === trial) show(its, parts);
     } catch {
       break;
     }
@@ -312,28 +311,13 @@ async function tryOut(its) {
   its.asking = null;
 }
 
-/** What a trial shows anew, by name. */
-function pieces(root) {
-  const found = new Map();
-  const add = (name, element) => element && found.set(name, element);
-  for (const view of root.querySelectorAll('.view')) {
-    add(view.dataset.view, view.querySelector('.drawing[data-mark]'));
+/** Shows of a trial what is seen of it; its fields stay as they are typed. */
+function show(its, parts) {
+  const seen = parts.filter((part) => /^(drawing-|part-figures$|card-said-)/.test(part.id));
+  for (const before of putParts(seen)) {
+    if (!its.shown.has(before.id)) its.shown.set(before.id, before);
   }
-  add('figures', root.querySelector('.figures dl'));
-  for (const card of root.querySelectorAll('.card')) add(card.id, card.querySelector('summary'));
-  return found;
-}
-
-function show(its, page) {
-  const said = pieces(page);
-  for (const [name, here] of pieces(work)) {
-    const piece = said.get(name);
-    if (piece) {
-      if (!its.shown.has(name)) its.shown.set(name, here);
-      here.replaceWith(document.adoptNode(piece));
-    }
-  }
-  work.dispatchEvent(new CustomEvent('tried', { detail: page }));
+  work.dispatchEvent(new Event('tried'));
   place();
 }
 
@@ -348,8 +332,7 @@ function putBack() {
   const its = trial;
   if (!its) return;
   stop(its);
-  const here = pieces(work);
-  for (const [name, piece] of its.shown) here.get(name)?.replaceWith(piece);
+  putParts(its.shown.values());
   const shownField = field(its.handle);
   if (shownField && its.typed !== undefined) shownField.value = its.typed;
   its.handle.setAttribute('aria-valuenow', its.from);
@@ -369,9 +352,8 @@ function finish() {
   stop(its);
   place();
   if (its.handle.dataset.key === 'part') {
-    const values = Object.fromEntries(new FormData(document.getElementById('undo').form));
-    values.to = partWords(its.handle, now(its.handle));
-    window.htmx.ajax('POST', '/part', { target: '#work', values });
+    const values = { to: partWords(its.handle, now(its.handle)) };
+    window.htmx.ajax('POST', '/part', { source: '#undo', target: '#work', values });
   } else {
     field(its.handle)?.dispatchEvent(new Event('change', { bubbles: true }));
   }
@@ -461,7 +443,7 @@ document.body.addEventListener('htmx:beforeSwap', () => {
   focusedHandle = document.activeElement?.closest?.('.handle')?.id ?? null;
 });
 
-document.body.addEventListener('htmx:afterSwap', () => {
+work.addEventListener('redrawn', () => {
   if (picked !== null && !document.getElementById(`card-${picked}`)) picked = null;
   mark();
   place();

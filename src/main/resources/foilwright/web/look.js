@@ -2,6 +2,7 @@
 const bytes = crypto.getRandomValues(new Uint8Array(12));
 const viewer = [...bytes].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 const other = viewer.split('').reverse().join('');
+const work = document.getElementById('work');
 const panel = document.getElementById('look-panel');
 const besidePanel = document.getElementById('beside-panel');
 const ways = panel.querySelector('.look-ways');
@@ -241,8 +242,8 @@ document.body.addEventListener('htmx:beforeRequest', (event) => {
   fetch(`/look/leave?viewer=${viewer}`).catch(() => {});
 });
 
-document.body.addEventListener('htmx:afterSwap', (event) => {
-  if (event.detail.target?.id !== 'work') return;
+work.addEventListener('tried', showFigure);
+work.addEventListener('redrawn', () => {
   replanned();
   patterns();
   if (beside.children.length > 0) {

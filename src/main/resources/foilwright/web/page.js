@@ -23,18 +23,37 @@ function numbersAt(element) {
   const foil = element.closest?.('[data-number]');
   if (foil) return foil.dataset.number.split(' ');
   const card = element.closest?.('.card');
-  return card && card.dataset.numbers ? card.dataset.numbers.split(' ') : null;
+  return card ? numbersOf(card) : null;
 }
+
+/** The numbers of the foils of a card. */
+function numbersOf(card) {
+  const { numbers } = card.querySelector('[data-numbers]').dataset;
+  return numbers ? numbers.split(' ') : [];
+}
+
+let lighted = '';
 
 function light(numbers) {
   const wanted = new Set(numbers ?? (pinned ? [pinned] : []));
-  for (const element of all('[data-number]')) {
-    element.classList.toggle('lit', wanted.has(element.dataset.number));
+  const words = [...wanted].join(' ');
+  if (words === lighted) return;
+  lighted = words;
+  for (const element of all('.lit[data-number]')) element.classList.remove('lit');
+  for (const number of wanted) {
+    for (const element of all(`[data-number="${number}"]`)) element.classList.add('lit');
   }
   head?.light(wanted);
   for (const card of all('.card')) {
-    card.classList.toggle('lit', card.dataset.numbers.split(' ').some((n) => wanted.has(n)));
+    card.classList.toggle('lit', numbersOf(card).some((n) => wanted.has(n)));
   }
+}
+
+/** Lights what has come anew. */
+function lightAnew() {
+  const wanted = lighted;
+  lighted = '';
+  light(wanted ? wanted.split(' ') : null);
 }
 
 // The head to turn outlives each redrawing: its parts move into the new page.
@@ -240,45 +259,73 @@ function goOn() {
 document.body.addEventListener('htmx:beforeRequest', () => {
   busy = true;
 });
-document.body.addEventListener('htmx:afterSettle', () => {
-  goOn();
-  if (document.getElementById('now').dataset.later) {
-    document.getElementById('later').setAttribute('aria-busy', 'true');
-    if (!busy) fetchLater();
-  }
-});
-
-// A change is answered with map, figures and order of work, as far as they differ from what the
-// page shows; clock, foils and mix follow when no other change is under way.
+// A change is answered with the parts of the page that differ from what it shows, the large view
+// among them; the other views, clock, foils and mix follow when no other change is under way.
+const LATER = ['part-clock', 'part-foils', 'part-mix'];
 let asking = null;
+
+function shown() {
+  const marks = all('[data-mark]').map((part) => `${part.id}:${part.dataset.mark}`);
+  return marks.length ? { have: marks.join(' '), large } : {};
+}
+
+/** Puts parts, none with a form, in place of those of the same names; gives what was there. */
+export function putParts(parts) {
+  const before = [];
+  for (const part of parts) {
+    const here = document.getElementById(part.id);
+    if (here) {
+      part.removeAttribute('hx-swap-oob');
+      here.replaceWith(part);
+      before.push(here);
+    }
+  }
+  return before;
+}
+
+/** Asks for the parts of a page that differ from what is shown. */
+export async function askParts(address, asks, signal) {
+  const { value: token } = document.querySelector('#now [name="token"]');
+  for (const [name, value] of Object.entries({ ...shown(), token })) asks.set(name, value);
+  const answer = await fetch(address, { method: 'POST', body: asks, signal });
+  if (!answer.ok) throw new Error(`status ${answer.status}`);
+  const parts = document.createRange().createContextualFragment(await answer.text());
+  return [...parts.querySelectorAll('[data-mark]')];
+}
 
 document.body.addEventListener('htmx:configRequest', (event) => {
   asking?.abort();
-  const marks = all('.drawing[data-mark]').map((drawing) => drawing.dataset.mark);
-  if (event.detail.verb === 'post') marks.push('later');
-  event.detail.parameters.have = marks.join(' ');
+  Object.assign(event.detail.parameters, shown());
 });
 
+const laterParts = () => LATER.map((id) => document.getElementById(id));
+
 async function fetchLater() {
-  asking?.abort();
   asking = new AbortController();
   const { signal } = asking;
   try {
-    const answer = await fetch(`/later?${document.getElementById('now').dataset.query}`, { signal });
-    if (!answer.ok) throw new Error(`status ${answer.status}`);
-    const text = await answer.text();
+    const asks = new URLSearchParams(document.getElementById('now').dataset.query);
+    const parts = await askParts('/later', asks, signal);
     if (signal.aborted) return;
-    const later = document.getElementById('later');
-    later.innerHTML = text;
-    later.removeAttribute('aria-busy');
-    for (const button of later.querySelectorAll('.pin')) {
+    putParts(parts);
+    for (const part of laterParts()) part.removeAttribute('aria-busy');
+    for (const button of all('.pin')) {
       button.setAttribute('aria-pressed', String(button.closest('tr').dataset.number === pinned));
     }
-    light(null);
+    lightAnew();
+    lightProblem();
   } catch (error) {
     if (!signal.aborted) tell('Clock, foils and mix could not be shown. Load the page again.');
   }
 }
+
+document.body.addEventListener('htmx:afterSettle', (event) => {
+  if (event.target !== work) return;
+  goOn();
+  if (!document.getElementById('now').dataset.later) return;
+  for (const part of laterParts()) part.setAttribute('aria-busy', 'true');
+  if (!busy) fetchLater();
+});
 
 function tell(words) {
   said.textContent = words;
@@ -315,21 +362,32 @@ document.body.addEventListener('htmx:beforeSwap', (event) => {
   if (made) opened = [];
 });
 
-document.body.addEventListener('htmx:afterSwap', () => {
+// All that is new stands in its place when this comes of the whole; it comes of each part besides.
+document.body.addEventListener('htmx:afterSwap', (event) => {
+  if (event.target !== work) return;
   const now = document.getElementById('now');
   said.textContent = now.dataset.said;
   document.title = `${now.dataset.title} \u2013 Foilwright`;
-  for (const id of opened) {
-    const kept = document.getElementById(id);
-    (kept?.matches('details') ? kept : kept?.querySelector('details'))?.setAttribute('open', '');
+  if (now.dataset.later) {
+    // A field that holds what means the same in other words says it in the program's words.
+    const form = event.detail.requestConfig?.elt?.closest('form.fields, form.all');
+    if (form?.isConnected) form.reset();
+  } else {
+    for (const id of opened) {
+      const kept = document.getElementById(id);
+      (kept?.matches('details') ? kept : kept?.querySelector('details'))?.setAttribute('open', '');
+    }
+    placeTurn();
+    showLarge(large);
   }
-  placeTurn();
   if (!turnFigure.hidden) showHead();
-  showLarge(large);
-  light(null);
+  lightAnew();
   lightProblem();
   const before = focused && document.getElementById(focused);
-  if (before && !before.disabled) before.focus({ preventScroll: true });
+  if (before && !before.disabled && before !== document.activeElement) {
+    before.focus({ preventScroll: true });
+  }
+  work.dispatchEvent(new Event('redrawn'));
 });
 
 document.body.addEventListener('htmx:responseError', (event) => {

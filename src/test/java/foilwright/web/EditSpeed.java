@@ -52,7 +52,7 @@ class EditSpeed extends PageTrial {
       String value = Integer.toString(3 + (i / cards) % 3);
       Map<?, ?> took = (Map<?, ?>) page.evaluate(EDIT, List.of(id, value));
       // The next edit begins when nothing is under way, as a person's does.
-      assertThat(page.locator("#later[aria-busy]")).hasCount(0);
+      assertThat(page.locator("#part-clock[aria-busy]")).hasCount(0);
       if (i >= WARM_UP) {
         Map<?, ?> request = (Map<?, ?>) took.get("request");
         all[i - WARM_UP] = number(took.get("all"));
