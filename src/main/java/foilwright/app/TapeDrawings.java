@@ -47,7 +47,6 @@ public final class TapeDrawings {
 
   private static Drawing drawing(DrawnHead drawn, Tape tape) {
     Drawing bare = Drawing.of(TapeGuide.of(drawn, tape));
-    return new Drawing(
-        bare.id(), bare.words() + ": " + TapeGuide.how(tape), bare.svg());
+    return new Drawing(bare.id(), bare.words() + ": " + TapeGuide.how(tape), bare.svg());
   }
 }

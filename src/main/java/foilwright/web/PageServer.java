@@ -121,7 +121,8 @@ public final class PageServer {
     config.startup.startupWatcherEnabled = false;
     config.http.maxRequestSize = MOST_REQUEST_BYTES;
     config.http.defaultContentType = "text/plain; charset=utf-8";
-    config.jetty.modifyHttpConfiguration(http -> {
+    config.jetty.modifyHttpConfiguration(
+        http -> {
           http.setSendServerVersion(false);
           http.setRequestHeaderSize(MOST_HEADER_BYTES);
         });
