@@ -37,8 +37,6 @@ public final class PageServer {
   /** A page with a hundred sections says so what it shows of each. */
   private static final int MOST_HEADER_BYTES = 32 * 1024;
 
-  private final Workspace workspace;
-  private final Supplier<LocalDate> today;
   private final Desk desk;
   private final SheetPages sheets;
   private final DocumentPages documents;
@@ -52,8 +50,6 @@ public final class PageServer {
   private final Javalin server;
 
   private PageServer(Workspace workspace, Supplier<LocalDate> today, int port, int hairs) {
-    this.workspace = workspace;
-    this.today = today;
     desk = new Desk(workspace, today, guard.changeToken());
     sheets = new SheetPages(desk, today, this::show);
     documents = new DocumentPages(workspace, today, guard.changeToken(), this::show);
