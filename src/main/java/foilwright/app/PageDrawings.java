@@ -80,8 +80,7 @@ public final class PageDrawings {
 
   /** The head from five sides and the unrolled scalp, with every foil. */
   public List<Picture> views(Plan plan) {
-    return map
-        .pictures(plan.placement(), Sheets.onOldLightener(plan), plan.pinned()).stream()
+    return map.pictures(plan.placement(), Sheets.onOldLightener(plan), plan.pinned()).stream()
         .map(Picture::new)
         .toList();
   }
