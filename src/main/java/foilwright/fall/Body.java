@@ -34,10 +34,8 @@ public final class Body {
   private final int nz;
   private final float[] values;
 
-  private static final double BEARING_MM = 10;
-
-  /** No scalp reaches lower. */
-  private static final double SCALP_FROM_MM = -120;
+  /** Bearing is known by cells of so many of the grid's, each way. */
+  private static final int CELLS = 2;
 
   /** How far out hair counts as being over the scalp it has run over. */
   private static final double BEARING_OUT_MM = 40;
@@ -59,9 +57,9 @@ public final class Body {
     ny = (int) Math.ceil((high.y() - lowY) / spacing) + 1;
     nz = (int) Math.ceil((high.z() - lowZ) / spacing) + 1;
     values = new float[nx * ny * nz];
-    bearingY = (int) (ny * spacing / BEARING_MM) + 1;
-    bearingZ = (int) (nz * spacing / BEARING_MM) + 1;
-    bearing = new boolean[((int) (nx * spacing / BEARING_MM) + 1) * bearingY * bearingZ];
+    bearingY = ny / CELLS + 1;
+    bearingZ = nz / CELLS + 1;
+    bearing = new boolean[(nx / CELLS + 1) * bearingY * bearingZ];
   }
 
   /** Head, ears, neck and shoulders of one person. */
@@ -131,7 +129,7 @@ public final class Body {
     for (int v = 0; v < scalp.vertexCount(); v++) {
       Vector3 p = scalp.vertex(v);
       Vector3 n = head.form().normal(p);
-      for (double out = 0; out <= BEARING_OUT_MM; out += BEARING_MM / 2) {
+      for (double out = 0; out <= BEARING_OUT_MM; out += spacing) {
         Vector3 q = p.plus(n.times(out));
         bearing[bearingCell(q.x(), q.y(), q.z())] = true;
       }
@@ -139,19 +137,10 @@ public final class Body {
   }
 
   private int bearingCell(double x, double y, double z) {
-    int i = (int) ((x - lowX) / BEARING_MM);
-    int j = (int) ((y - lowY) / BEARING_MM);
-    int k = (int) ((z - lowZ) / BEARING_MM);
+    int i = (int) ((x - lowX) / (CELLS * spacing));
+    int j = (int) ((y - lowY) / (CELLS * spacing));
+    int k = (int) ((z - lowZ) / (CELLS * spacing));
     return (i * bearingY + j) * bearingZ + k;
-  }
-
-  /** Whether the skin under a place bears hair, to within a centimetre. */
-  boolean bearsHair(double x, double y, double z) {
-    if (bearsEverywhere) {
-      return true;
-    }
-    int at = z < SCALP_FROM_MM ? -1 : bearingCell(x, y, z);
-    return at >= 0 && at < bearing.length && bearing[at];
   }
 
   private interface Others {
@@ -197,43 +186,68 @@ public final class Body {
   }
 
   /**
-   * Distance from the skin and its slope.
+   * What lies beneath each of some places.
    *
-   * @param slope receives the gradient of the distance, of length about 1, pointing outwards
+   * @param cellX receives scratch, as do those beside it
+   * @param distance receives the distance from the skin, millimetres
+   * @param slopeX receives the gradient of the distance, of length about 1, pointing outwards
+   * @param bears receives whether the skin under a place bears hair, to within a centimetre
    */
-  public double distance(double x, double y, double z, double[] slope) {
-    double fx = held((x - lowX) / spacing, nx);
-    double fy = held((y - lowY) / spacing, ny);
-    double fz = held((z - lowZ) / spacing, nz);
-    int i = (int) fx;
-    int j = (int) fy;
-    int k = (int) fz;
-    double u = fx - i;
-    double v = fy - j;
-    double w = fz - k;
-    int at = (i * ny + j) * nz + k;
-    int up = at + ny * nz;
-    double a000 = values[at];
-    double a001 = values[at + 1];
-    double a010 = values[at + nz];
-    double a011 = values[at + nz + 1];
-    double a100 = values[up];
-    double a101 = values[up + 1];
-    double a110 = values[up + nz];
-    double a111 = values[up + nz + 1];
-    double c00 = a000 + w * (a001 - a000);
-    double c01 = a010 + w * (a011 - a010);
-    double c10 = a100 + w * (a101 - a100);
-    double c11 = a110 + w * (a111 - a110);
-    double c0 = c00 + v * (c01 - c00);
-    double c1 = c10 + v * (c11 - c10);
-    double d0 = (a001 - a000) + v * ((a011 - a010) - (a001 - a000));
-    double d1 = (a101 - a100) + v * ((a111 - a110) - (a101 - a100));
+  void beneath(
+      double[] x,
+      double[] y,
+      double[] z,
+      double[] cellX,
+      double[] cellY,
+      double[] cellZ,
+      double[] distance,
+      double[] slopeX,
+      double[] slopeY,
+      double[] slopeZ,
+      boolean[] bears) {
     double scale = 1 / spacing;
-    slope[0] = (c1 - c0) * scale;
-    slope[1] = ((c01 - c00) + u * ((c11 - c10) - (c01 - c00))) * scale;
-    slope[2] = (d0 + u * (d1 - d0)) * scale;
-    return c0 + u * (c1 - c0);
+    for (int l = 0; l < x.length; l++) {
+      cellX[l] = Math.min(Math.max((x[l] - lowX) * scale, 0), nx - 1.001);
+    }
+    for (int l = 0; l < x.length; l++) {
+      cellY[l] = Math.min(Math.max((y[l] - lowY) * scale, 0), ny - 1.001);
+    }
+    for (int l = 0; l < x.length; l++) {
+      cellZ[l] = Math.min(Math.max((z[l] - lowZ) * scale, 0), nz - 1.001);
+    }
+    for (int l = 0; l < x.length; l++) {
+      int i = (int) cellX[l];
+      int j = (int) cellY[l];
+      int k = (int) cellZ[l];
+      double u = cellX[l] - i;
+      double v = cellY[l] - j;
+      double w = cellZ[l] - k;
+      int at = (i * ny + j) * nz + k;
+      int up = at + ny * nz;
+      double a000 = values[at];
+      double a010 = values[at + nz];
+      double a100 = values[up];
+      double a110 = values[up + nz];
+      double b00 = values[at + 1] - a000;
+      double b01 = values[at + nz + 1] - a010;
+      double b10 = values[up + 1] - a100;
+      double b11 = values[up + nz + 1] - a110;
+      double c00 = a000 + w * b00;
+      double c01 = a010 + w * b01 - c00;
+      double c10 = a100 + w * b10;
+      double c11 = a110 + w * b11 - c10;
+      double c0 = c00 + v * c01;
+      double c1 = c10 + v * c11 - c0;
+      double d0 = b00 + v * (b01 - b00);
+      double d1 = b10 + v * (b11 - b10) - d0;
+      distance[l] = c0 + u * c1;
+      slopeX[l] = c1 * scale;
+      slopeY[l] = (c01 + u * (c11 - c01)) * scale;
+      slopeZ[l] = (d0 + u * d1) * scale;
+      bears[l] =
+          bearsEverywhere
+              || bearing[((i / CELLS) * bearingY + j / CELLS) * bearingZ + k / CELLS];
+    }
   }
 
   /** Outward direction of the skin nearest to a point, smoothed over some millimetres. */

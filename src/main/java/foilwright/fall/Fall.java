@@ -32,7 +32,7 @@ public final class Fall {
   /** The diameter for which that holds. */
   static final double MEMORY_DIAMETER_MM = 0.07;
 
-  private static final int CHUNK = 256;
+  private static final int CHUNK = 1024;
 
   /** Share of the space in a head of hair that is hair, as it lies combed. */
   private static final double FILLED = 0.06;
@@ -105,9 +105,7 @@ public final class Fall {
             c -> {
               Strand strand = new Strand(this);
               int to = Math.min(count, (c + 1) * CHUNK);
-              for (int i = c * CHUNK; i < to; i++) {
-                strand.follow(i, starts[i], starts[i + 1], points);
-              }
+              strand.follow(c * CHUNK, to, starts, points);
               watch.told(done.incrementAndGet() / (double) chunks);
             });
     return new Strands(roots, body, settings, starts, points);

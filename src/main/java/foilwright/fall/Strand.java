@@ -6,10 +6,14 @@ import foilwright.hair.Texture;
 import foilwright.head.Head;
 
 /**
- * Follows hairs, one at a time.
+ * Follows hairs, some side by side.
  *
- * <p>{@link #setOut} reads what is its own of a hair, {@link #run} takes the steps, and between
- * them stand, one method each, the wishes that a hair has beside falling.
+ * <p>Each step of a hair waits for the one before it, so that a processor that follows one alone
+ * waits most of the time. What is done to every hair is therefore done lane by lane in short loops
+ * without branches: {@link #setOut} reads what is its own of a hair, {@link #want}, {@link #turn}
+ * and {@link #go} take a step of all lanes, and beside them stand, one method each, the wishes that
+ * a hair has beside falling. No lane knows of another, so that a hair does not depend on its
+ * neighbours.
  */
 final class Strand {
   /** No point of a hair lies nearer to the skin than this, but for the first steps at the root. */
@@ -46,39 +50,78 @@ final class Strand {
   private final double earY;
   private final double shoulderY;
 
-  private final double[] slope = new double[3];
+  private final double usualTurn;
+  private final double thinStep;
+  private final double rise;
 
-  // Of the hair that is being followed.
-  private long key;
-  private long clump;
-  private long lock;
-  private double x;
-  private double y;
-  private double z;
-  private double dx;
-  private double dy;
-  private double dz;
-  private double cx;
-  private double cy;
-  private double cz;
-  private double fade;
-  private double length;
-  private double side;
-  private boolean stray;
-  private boolean ahead;
-  private boolean fringe;
-  private double sweep;
-  private double tuck;
-  private double driftX;
-  private double driftY;
-  private final double[] tieAt = new double[3];
-  private final double[] tail = new double[3];
-  private double sinceTie;
+  /** How many hairs go side by side. */
+  private static final int LANES = 32;
 
-  // What it wants here.
-  private double wx;
-  private double wy;
-  private double wz;
+  // What each is.
+  private final int[] at = new int[LANES];
+  private final int[] last = new int[LANES];
+  private final double[] lastStep = new double[LANES];
+  private final double[] side = new double[LANES];
+  private final boolean[] ahead = new boolean[LANES];
+  private final double[] sweep = new double[LANES];
+  private final double[] tuck = new double[LANES];
+  private final double[] combX = new double[LANES];
+  private final double[] combY = new double[LANES];
+  private final double[] combZ = new double[LANES];
+  private final double[] driftX = new double[LANES];
+  private final double[] driftY = new double[LANES];
+  private final double[] thick = new double[LANES];
+  private final double[] radius = new double[LANES];
+  private final double[] pullStep = new double[LANES];
+  private final double[] sinStep = new double[LANES];
+  private final double[] cosStep = new double[LANES];
+  private final double[] tieX = new double[LANES];
+  private final double[] tieY = new double[LANES];
+  private final double[] tieZ = new double[LANES];
+  private final double[] tailX = new double[LANES];
+  private final double[] tailY = new double[LANES];
+  private final double[] tailZ = new double[LANES];
+
+  // Where it is, and what it carries from step to step: what fades or turns evenly along it.
+  private final double[] x = new double[LANES];
+  private final double[] y = new double[LANES];
+  private final double[] z = new double[LANES];
+  private final double[] dirX = new double[LANES];
+  private final double[] dirY = new double[LANES];
+  private final double[] dirZ = new double[LANES];
+  private final double[] gone = new double[LANES];
+  private final double[] thin = new double[LANES];
+  private final double[] pull = new double[LANES];
+  private final double[] sin = new double[LANES];
+  private final double[] cos = new double[LANES];
+  private final double[] sinceTie = new double[LANES];
+
+  // Of its next step: its length and turn, what lies beneath, what it wants, where it ends.
+  private final double[] ds = new double[LANES];
+  private final double[] turn = new double[LANES];
+  private final double[] here = new double[LANES];
+  private final double[] slopeX = new double[LANES];
+  private final double[] slopeY = new double[LANES];
+  private final double[] slopeZ = new double[LANES];
+  private final double[] least = new double[LANES];
+  private final double[] off = new double[LANES];
+  private final double[] wantX = new double[LANES];
+  private final double[] wantY = new double[LANES];
+  private final double[] wantZ = new double[LANES];
+  private final double[] outX = new double[LANES];
+  private final double[] outY = new double[LANES];
+  private final double[] outZ = new double[LANES];
+  private final double[] cellX = new double[LANES];
+  private final double[] cellY = new double[LANES];
+  private final double[] cellZ = new double[LANES];
+  private final boolean[] bears = new boolean[LANES];
+  private final double[] touch = new double[LANES];
+  private final double[] along = new double[LANES];
+  private final double[] bend = new double[LANES];
+  private final double[] keep = new double[LANES];
+  private final double[] up = new double[LANES];
+  private final double[] aside = new double[LANES];
+  private final double[] outer = new double[LANES];
 
   Strand(Fall fall) {
     roots = fall.roots;
@@ -100,317 +143,400 @@ final class Strand {
     hairlineZ = centre.first().z();
     Vector3 factors = head.form().factors();
     earY = -38 * factors.y();
+    usualTurn = 1 - Math.exp(-axisStep / memory);
+    thinStep = Math.exp(-perMm * axisStep / coat);
+    rise = 1 - Math.exp(-axisStep / 12);
     shoulderY = Body.SHOULDER_Y * (factors.x() + factors.y() + factors.z()) / 3;
   }
 
-  /** Follows a hair into its points, numbered from one to before another. */
-  void follow(int hair, int from, int to, float[] points) {
-    setOut(hair);
-    run(from, to, points);
-  }
-
-  private void setOut(int hair) {
-    key = roots.key(hair);
-    clump = roots.clump(hair);
-    lock = roots.lock(hair);
-    float[] places = roots.places();
-    float[] outs = roots.outward();
-    float[] combs = roots.combs();
-    x = places[3 * hair];
-    y = places[3 * hair + 1];
-    z = places[3 * hair + 2];
-    double nx = outs[3 * hair];
-    double ny = outs[3 * hair + 1];
-    double nz = outs[3 * hair + 2];
-    length = roots.lengthMm(hair);
-    stray = roots.isStray(hair);
-    side = roots.isRight(hair) ? 1 : -1;
-    ahead = y > earY;
-    fringe = style == HairStyle.FRINGE_FORWARD && length < FRINGE_MM && nz > 0.45 && y > -10;
-    boolean fallsFreely = style != HairStyle.SWEPT_BACK && style != HairStyle.TIED_UP && !fringe;
-    sweep = fallsFreely ? smooth((length - 90) / 50) : 0;
-    tuck = style == HairStyle.TUCKED && ahead ? smooth((length - 120) / 60) : 0;
-
-    // The comb's direction; by lock and clump it is unsteady farther on.
-    double shake = stray ? 0.5 : 0.05;
-    cx = combs[3 * hair] + shake * noise(key, 21);
-    cy = combs[3 * hair + 1] + shake * noise(key, 22);
-    cz = combs[3 * hair + 2] + shake * 0.5 * noise(key, 23);
-    comb(roots.edgeMm(hair));
-
-    // Setting out: along the comb, a little off the scalp.
-    double lift = 0.24 + 0.08 * noise(key, 24) + (stray ? 0.15 : 0);
-    double inward = cx * nx + cy * ny + cz * nz;
-    double ex = cx - inward * nx;
-    double ey = cy - inward * ny;
-    double ez = cz - inward * nz - (style == HairStyle.TIED_UP ? 0 : 0.5 * (1 - Math.abs(nz)));
-    double size = Math.sqrt(ex * ex + ey * ey + ez * ez) + 1e-9;
-    ex = ex / size + lift * nx;
-    ey = ey / size + lift * ny;
-    ez = ez / size + lift * nz;
-    size = Math.sqrt(ex * ex + ey * ey + ez * ez);
-    dx = ex / size;
-    dy = ey / size;
-    dz = ez / size;
-    if (style == HairStyle.TIED_UP) {
-      cx = 0;
-      cy = 0;
-      cz = 0;
-    } else {
-      cx += 0.10 * noise(clump, 21) + 0.10 * noise(lock, 21);
-      cy += 0.10 * noise(clump, 22) + 0.10 * noise(lock, 22);
+  /**
+   * Follows hairs, numbered from one to before another.
+   *
+   * @param starts where the points of each begin, and end where those of the next begin
+   * @param points receives x, y and z of each point
+   */
+  void follow(int from, int to, int[] starts, float[] points) {
+    int next = from;
+    int running = 0;
+    for (int l = 0; l < LANES; l++) {
+      at[l] = -1;
+      if (next < to) {
+        setOut(l, next, starts, points);
+        next++;
+        running++;
+      }
     }
-    driftX = 0.005 * noise(key, 36) + 0.012 * noise(clump, 36);
-    driftY = 0.005 * noise(key, 37) + 0.012 * noise(clump, 37);
-  }
-
-  /** What a style makes of the comb, and how far along the hair it is felt. */
-  private void comb(double edgeMm) {
-    fade = COMB_FADE_MM;
-    switch (style) {
-      case SWEPT_BACK -> {
-        cx = cx * 0.15 + x * 0.003;
-        cy = cy * 0.1 - 1.3;
-        cz = cz * 0.1 - 0.1;
-        fade = 1e9;
-      }
-      case TIED_UP -> {
-        tieAt[0] = tie.x() + 6 * noise(key, 30);
-        tieAt[1] = tie.y() + 3 * noise(key, 31);
-        tieAt[2] = tie.z() + 6 * noise(key, 32);
-        tail[0] = tieOut.x() + 0.07 * noise(key, 33) + 0.12 * noise(clump, 33);
-        tail[1] = tieOut.y() + 0.07 * noise(key, 34) + 0.10 * noise(clump, 34);
-        tail[2] = tieOut.z() + 0.07 * noise(key, 35) + 0.12 * noise(clump, 35);
-        sinceTie = -1;
-        cx = 0.2 * cx + (tieAt[0] - x) / 60;
-        cy = 0.2 * cy + (tieAt[1] - y) / 60;
-        cz = 0.2 * cz + (tieAt[2] - z) / 60;
-      }
-      default -> {
-        if (fringe) {
-          cx = cx * 0.25;
-          cy = cy * 0.2 + 0.65;
-          fade = FRINGE_FADE_MM;
-        } else {
-          // Hair long enough for the eyes is combed back from the front hairline.
-          cy -= 1.2 * sweep * smooth((y - 20) / 45) * Math.exp(-edgeMm / 38);
+    while (running > 0) {
+      want();
+      turn();
+      go();
+      for (int l = 0; l < LANES; l++) {
+        int i = at[l] + 1;
+        if (i == 0) {
+          continue;
+        }
+        at[l] = i;
+        put(points, i, outX[l], outY[l], outZ[l]);
+        int left = last[l] - i;
+        if (left == 1) {
+          shorten(l);
+        } else if (left == 0) {
+          if (next < to) {
+            setOut(l, next, starts, points);
+            next++;
+          } else {
+            at[l] = -1;
+            running--;
+          }
         }
       }
     }
   }
 
-  private void run(int from, int to, float[] points) {
-    double px = x;
-    double py = y;
-    double pz = z;
-    double ux = dx;
-    double uy = dy;
-    double uz = dz;
+  /** The last step may be shorter. */
+  private void shorten(int l) {
+    ds[l] = lastStep[l];
+    turn[l] = 1 - Math.exp(-lastStep[l] / memory);
+  }
+
+  private void setOut(int l, int hair, int[] starts, float[] points) {
+    long key = roots.key(hair);
+    long clump = roots.clump(hair);
+    long lock = roots.lock(hair);
+    float[] places = roots.places();
+    float[] outs = roots.outward();
+    float[] combs = roots.combs();
+    x[l] = places[3 * hair];
+    y[l] = places[3 * hair + 1];
+    z[l] = places[3 * hair + 2];
+    double nx = outs[3 * hair];
+    double ny = outs[3 * hair + 1];
+    double nz = outs[3 * hair + 2];
+    double length = roots.lengthMm(hair);
+    boolean stray = roots.isStray(hair);
+    side[l] = roots.isRight(hair) ? 1 : -1;
+    ahead[l] = y[l] > earY;
+    boolean fringe =
+        style == HairStyle.FRINGE_FORWARD && length < FRINGE_MM && nz > 0.45 && y[l] > -10;
+    boolean fallsFreely = style != HairStyle.SWEPT_BACK && style != HairStyle.TIED_UP && !fringe;
+    sweep[l] = fallsFreely ? smooth((length - 90) / 50) : 0;
+    tuck[l] = style == HairStyle.TUCKED && ahead[l] ? smooth((length - 120) / 60) : 0;
+
+    // The comb's direction; by lock and clump it is unsteady farther on.
+    double shake = stray ? 0.5 : 0.05;
+    combX[l] = combs[3 * hair] + shake * noise(key, 21);
+    combY[l] = combs[3 * hair + 1] + shake * noise(key, 22);
+    combZ[l] = combs[3 * hair + 2] + shake * 0.5 * noise(key, 23);
+    double fade = comb(l, key, clump, fringe, roots.edgeMm(hair));
+
+    // Setting out: along the comb, a little off the scalp.
+    double lift = 0.24 + 0.08 * noise(key, 24) + (stray ? 0.15 : 0);
+    double inward = combX[l] * nx + combY[l] * ny + combZ[l] * nz;
+    double ex = combX[l] - inward * nx;
+    double ey = combY[l] - inward * ny;
+    double sinks = style == HairStyle.TIED_UP ? 0 : 0.5 * (1 - Math.abs(nz));
+    double ez = combZ[l] - inward * nz - sinks;
+    double size = Math.sqrt(ex * ex + ey * ey + ez * ez) + 1e-9;
+    ex = ex / size + lift * nx;
+    ey = ey / size + lift * ny;
+    ez = ez / size + lift * nz;
+    size = Math.sqrt(ex * ex + ey * ey + ez * ez);
+    dirX[l] = ex / size;
+    dirY[l] = ey / size;
+    dirZ[l] = ez / size;
+    if (style == HairStyle.TIED_UP) {
+      combX[l] = 0;
+      combY[l] = 0;
+      combZ[l] = 0;
+    } else {
+      combX[l] += 0.10 * noise(clump, 21) + 0.10 * noise(lock, 21);
+      combY[l] += 0.10 * noise(clump, 22) + 0.10 * noise(lock, 22);
+    }
+    driftX[l] = 0.005 * noise(key, 36) + 0.012 * noise(clump, 36);
+    driftY[l] = 0.005 * noise(key, 37) + 0.012 * noise(clump, 37);
+
     double depth =
-        Math.max(
-            0.3,
-            1
-                + 0.22 * noise(key, 25)
-                + 0.14 * noise(clump, 25)
-                + 0.16 * noise(lock, 25)
-                + (stray ? 0.3 : 0));
+        1
+            + 0.22 * noise(key, 25)
+            + 0.14 * noise(clump, 25)
+            + 0.16 * noise(lock, 25)
+            + (stray ? 0.3 : 0);
+    thick[l] = tighten * Math.max(0.3, depth) * coat;
+    thin[l] = 1;
+    pull[l] = 1;
+    pullStep[l] = Math.exp(-axisStep / fade);
+    gone[l] = 0;
     double phase =
         2 * Math.PI * Noise.even(lock, 26) + 0.7 * noise(clump, 26) + 0.25 * noise(key, 26);
     double turnMm = texture.turnMm() * (1 + 0.08 * noise(lock, 27) + 0.02 * noise(clump, 27));
-    double radius = texture.radiusMm() * (1 + 0.25 * noise(clump, 28)) + (stray ? 1.2 : 0);
-    // What fades or turns evenly along the hair is carried from step to step.
-    double keep = Math.exp(-axisStep / memory);
-    double thick = tighten * depth * coat;
-    double thin = 1;
-    double thinStep = Math.exp(-perMm * axisStep / coat);
-    double pull = 1;
-    double pullStep = Math.exp(-axisStep / fade);
-    double sin = Math.sin(phase);
-    double cos = Math.cos(phase);
-    double sinStep = Math.sin(2 * Math.PI * axisStep / turnMm);
-    double cosStep = Math.cos(2 * Math.PI * axisStep / turnMm);
-    double rise = 1 - Math.exp(-axisStep / 12);
-    double s = 0;
-    put(points, from, px, py, pz);
-    for (int i = from + 1; i < to; i++) {
-      double ds = axisStep;
-      double turn = 1 - keep;
-      if (i == to - 1) {
-        ds = Math.max(1e-3, (length - (to - from - 2) * step)) * texture.shortening();
-        turn = 1 - Math.exp(-ds / memory);
-      }
-      double here = body.distance(px, py, pz, slope);
-      // At the root hair comes out of the skin; over the first millimetres it leaves it.
-      double least = LEAST_MM * Math.min(1, (s + ds) / OUT_MM);
-      double off = least + thick * (1 - thin);
-      wx = cx * pull + driftX;
-      wy = cy * pull + driftY;
-      wz = cz * pull - 1;
-      if (style == HairStyle.TIED_UP) {
-        toTheTie(px, py, pz, ds);
-      }
-      if (style == HairStyle.SWEPT_BACK) {
-        sweptBack(py, pz);
-      }
-      if (sweep > 0 && py > 15) {
-        asideOfTheFace(px, py, pz);
-      }
-      if (tuck > 0 && py > earY && pz < 75 && pz > -30) {
-        behindTheEar(pz);
-      }
-      if (pz < SHOULDERS_FROM_MM && pz > SHOULDERS_TO_MM) {
-        overTheShoulder(px, py, pz, here - off);
-      }
-      double gx = slope[0];
-      double gy = slope[1];
-      double gz = slope[2];
-      double touch = touch((off + 2 - here) / 2, ds);
-      double in = wx * gx + wy * gy + wz * gz;
-      if (in < 0) {
-        wx -= touch * in * gx;
-        wy -= touch * in * gy;
-        wz -= touch * in * gz;
-      }
-      // The elastica's turn; under a pull of 1 the sum is twice the squared cosine of half the
-      // angle between, and under none of them less than 0.
-      double pulls = 0.5 + 0.5 * (wx * wx + wy * wy + wz * wz);
-      double along = ux * wx + uy * wy + uz * wz;
-      double bend = turn * Math.sqrt(2 / (pulls + along + 1e-9));
-      double on = 1 - turn + turn * Math.max(along, 0) - bend * along;
-      ux = on * ux + bend * wx;
-      uy = on * uy + bend * wy;
-      uz = on * uz + bend * wz;
-      in = ux * gx + uy * gy + uz * gz;
-      if (in < 0) {
-        ux -= touch * in * gx;
-        uy -= touch * in * gy;
-        uz -= touch * in * gz;
-      }
-      double unit = 1 / Math.sqrt(ux * ux + uy * uy + uz * uz + 1e-12);
-      ux *= unit;
-      uy *= unit;
-      uz *= unit;
-      double there = here + ds * (ux * gx + uy * gy + uz * gz);
-      if (there < off) {
-        double up = Math.max((off - there) * rise, least - there) / ds;
-        ux += gx * up;
-        uy += gy * up;
-        uz += gz * up;
-        unit = 1 / Math.sqrt(ux * ux + uy * uy + uz * uz + 1e-12);
-        ux *= unit;
-        uy *= unit;
-        uz *= unit;
-      }
-      px += ds * ux;
-      py += ds * uy;
-      pz += ds * uz;
-      s += ds;
-      pull *= pullStep;
-      if (body.bearsHair(px, py, pz)) {
-        thin *= thinStep;
-      }
+    radius[l] = texture.radiusMm() * (1 + 0.25 * noise(clump, 28)) + (stray ? 1.2 : 0);
+    sin[l] = Math.sin(phase);
+    cos[l] = Math.cos(phase);
+    sinStep[l] = Math.sin(2 * Math.PI * axisStep / turnMm);
+    cosStep[l] = Math.cos(2 * Math.PI * axisStep / turnMm);
 
-      // The hair's own bends, across it along what it lies on.
-      double coil = radius * smooth(s / 45);
-      double rx = uy * gz - uz * gy;
-      double ry = uz * gx - ux * gz;
-      double rz = ux * gy - uy * gx;
-      double sine = sin * cosStep + cos * sinStep;
-      cos = cos * cosStep - sin * sinStep;
-      sin = sine;
-      double across = coil * sin;
-      double outer = 0.7 * coil * (1 + cos);
-      put(
-          points,
-          i,
-          px + rx * across + gx * outer,
-          py + ry * across + gy * outer,
-          pz + rz * across + gz * outer);
+    at[l] = starts[hair];
+    last[l] = starts[hair + 1] - 1;
+    put(points, at[l], x[l], y[l], z[l]);
+    ds[l] = axisStep;
+    turn[l] = usualTurn;
+    int links = last[l] - at[l];
+    lastStep[l] = Math.max(1e-3, length - (links - 1) * step) * texture.shortening();
+    if (links == 1) {
+      shorten(l);
     }
   }
 
-  /**
-   * How much of what leads inwards is lost: all of it in contact, a share by the way before.
-   *
-   * @param near how near what lies beneath is: 1 and more in contact, 0 and less beyond reach
-   */
-  private static double touch(double near, double ds) {
-    if (near >= 1) {
-      return 1;
+  /** What a style makes of the comb; returns how far along the hair it is felt, millimetres. */
+  private double comb(int l, long key, long clump, boolean fringe, double edgeMm) {
+    switch (style) {
+      case SWEPT_BACK -> {
+        combX[l] = combX[l] * 0.15 + x[l] * 0.003;
+        combY[l] = combY[l] * 0.1 - 1.3;
+        combZ[l] = combZ[l] * 0.1 - 0.1;
+        return 1e9;
+      }
+      case TIED_UP -> {
+        tieX[l] = tie.x() + 6 * noise(key, 30);
+        tieY[l] = tie.y() + 3 * noise(key, 31);
+        tieZ[l] = tie.z() + 6 * noise(key, 32);
+        tailX[l] = tieOut.x() + 0.07 * noise(key, 33) + 0.12 * noise(clump, 33);
+        tailY[l] = tieOut.y() + 0.07 * noise(key, 34) + 0.10 * noise(clump, 34);
+        tailZ[l] = tieOut.z() + 0.07 * noise(key, 35) + 0.12 * noise(clump, 35);
+        sinceTie[l] = -1;
+        combX[l] = 0.2 * combX[l] + (tieX[l] - x[l]) / 60;
+        combY[l] = 0.2 * combY[l] + (tieY[l] - y[l]) / 60;
+        combZ[l] = 0.2 * combZ[l] + (tieZ[l] - z[l]) / 60;
+      }
+      default -> {
+        if (fringe) {
+          combX[l] = combX[l] * 0.25;
+          combY[l] = combY[l] * 0.2 + 0.65;
+          return FRINGE_FADE_MM;
+        }
+        // Hair long enough for the eyes is combed back from the front hairline.
+        combY[l] -= 1.2 * sweep[l] * smooth((y[l] - 20) / 45) * Math.exp(-edgeMm / 38);
+      }
     }
-    double soon = near * ds;
-    return near <= 0 ? 0 : soon / (soon + (1 - near) * TOUCH_MM);
+    return COMB_FADE_MM;
+  }
+
+  /** What lies beneath, and what each hair wants there. */
+  private void want() {
+    body.beneath(x, y, z, cellX, cellY, cellZ, here, slopeX, slopeY, slopeZ, bears);
+    for (int l = 0; l < LANES; l++) {
+      // The root does not lie on what grows before it.
+      thin[l] *= bears[l] && gone[l] > 0 ? thinStep : 1;
+    }
+    for (int l = 0; l < LANES; l++) {
+      // At the root hair comes out of the skin; over the first millimetres it leaves it.
+      least[l] = LEAST_MM * Math.min(1, (gone[l] + ds[l]) * (1 / OUT_MM));
+    }
+    for (int l = 0; l < LANES; l++) {
+      off[l] = least[l] + thick[l] * (1 - thin[l]);
+    }
+    for (int l = 0; l < LANES; l++) {
+      wantX[l] = combX[l] * pull[l] + driftX[l];
+      wantY[l] = combY[l] * pull[l] + driftY[l];
+      wantZ[l] = combZ[l] * pull[l] - 1;
+    }
+    if (style == HairStyle.TIED_UP) {
+      for (int l = 0; l < LANES; l++) {
+        toTheTie(l);
+      }
+    }
+    if (style == HairStyle.SWEPT_BACK) {
+      for (int l = 0; l < LANES; l++) {
+        sweptBack(l);
+      }
+    }
+    for (int l = 0; l < LANES; l++) {
+      if (y[l] > 15 && sweep[l] > 0) {
+        asideOfTheFace(l);
+      }
+      if (tuck[l] > 0 && y[l] > earY && z[l] < 75 && z[l] > -30) {
+        behindTheEar(l);
+      }
+      if (z[l] < SHOULDERS_FROM_MM && z[l] > SHOULDERS_TO_MM) {
+        overTheShoulder(l);
+      }
+    }
+  }
+
+  /** Turns each hair towards what it wants, but for what leads into what lies beneath. */
+  private void turn() {
+    for (int l = 0; l < LANES; l++) {
+      // How near what lies beneath is: 1 in contact, 0 beyond reach. All of what leads inwards is
+      // lost in contact, a share by the way before it.
+      double near = Math.min(Math.max((off[l] + 2 - here[l]) * 0.5, 0), 1);
+      double soon = near * ds[l];
+      touch[l] = soon / (soon + (1 - near) * TOUCH_MM);
+    }
+    for (int l = 0; l < LANES; l++) {
+      double w = wantX[l] * slopeX[l] + wantY[l] * slopeY[l] + wantZ[l] * slopeZ[l];
+      double in = touch[l] * Math.min(w, 0);
+      wantX[l] -= in * slopeX[l];
+      wantY[l] -= in * slopeY[l];
+      wantZ[l] -= in * slopeZ[l];
+    }
+    // The elastica's turn; under a pull of 1 the sum is twice the squared cosine of half the angle
+    // between, and under none of them less than 0.
+    for (int l = 0; l < LANES; l++) {
+      along[l] = dirX[l] * wantX[l] + dirY[l] * wantY[l] + dirZ[l] * wantZ[l];
+    }
+    for (int l = 0; l < LANES; l++) {
+      double square = wantX[l] * wantX[l] + wantY[l] * wantY[l] + wantZ[l] * wantZ[l];
+      bend[l] = turn[l] * Math.sqrt(2 / (0.5 + 0.5 * square + along[l] + 1e-9));
+    }
+    for (int l = 0; l < LANES; l++) {
+      keep[l] = 1 - turn[l] + turn[l] * Math.max(along[l], 0) - bend[l] * along[l];
+    }
+    for (int l = 0; l < LANES; l++) {
+      dirX[l] = keep[l] * dirX[l] + bend[l] * wantX[l];
+      dirY[l] = keep[l] * dirY[l] + bend[l] * wantY[l];
+      dirZ[l] = keep[l] * dirZ[l] + bend[l] * wantZ[l];
+    }
+    for (int l = 0; l < LANES; l++) {
+      double u = dirX[l] * slopeX[l] + dirY[l] * slopeY[l] + dirZ[l] * slopeZ[l];
+      double in = touch[l] * Math.min(u, 0);
+      dirX[l] -= in * slopeX[l];
+      dirY[l] -= in * slopeY[l];
+      dirZ[l] -= in * slopeZ[l];
+    }
+    toUnit();
+    // Where it would come too near to what lies beneath it is lifted.
+    for (int l = 0; l < LANES; l++) {
+      double u = dirX[l] * slopeX[l] + dirY[l] * slopeY[l] + dirZ[l] * slopeZ[l];
+      double there = here[l] + ds[l] * u;
+      up[l] = Math.max(Math.max((off[l] - there) * rise, least[l] - there), 0) / ds[l];
+    }
+    for (int l = 0; l < LANES; l++) {
+      dirX[l] += slopeX[l] * up[l];
+      dirY[l] += slopeY[l] * up[l];
+      dirZ[l] += slopeZ[l] * up[l];
+    }
+    toUnit();
+  }
+
+  private void toUnit() {
+    for (int l = 0; l < LANES; l++) {
+      double square = dirX[l] * dirX[l] + dirY[l] * dirY[l] + dirZ[l] * dirZ[l];
+      double unit = 1 / Math.sqrt(square + 1e-12);
+      dirX[l] *= unit;
+      dirY[l] *= unit;
+      dirZ[l] *= unit;
+    }
+  }
+
+  /** Takes the step. */
+  private void go() {
+    for (int l = 0; l < LANES; l++) {
+      x[l] += ds[l] * dirX[l];
+      y[l] += ds[l] * dirY[l];
+      z[l] += ds[l] * dirZ[l];
+    }
+    for (int l = 0; l < LANES; l++) {
+      gone[l] += ds[l];
+      pull[l] *= pullStep[l];
+    }
+    for (int l = 0; l < LANES; l++) {
+      double sine = sin[l] * cosStep[l] + cos[l] * sinStep[l];
+      cos[l] = cos[l] * cosStep[l] - sin[l] * sinStep[l];
+      sin[l] = sine;
+    }
+    // The hair's own bends, across it along what it lies on.
+    for (int l = 0; l < LANES; l++) {
+      double h = Math.min(gone[l] * (1 / 45.0), 1);
+      double coil = radius[l] * h * h * (3 - 2 * h);
+      aside[l] = coil * sin[l];
+      outer[l] = 0.7 * coil * (1 + cos[l]);
+    }
+    for (int l = 0; l < LANES; l++) {
+      outX[l] =
+          x[l] + (dirY[l] * slopeZ[l] - dirZ[l] * slopeY[l]) * aside[l] + slopeX[l] * outer[l];
+    }
+    for (int l = 0; l < LANES; l++) {
+      outY[l] =
+          y[l] + (dirZ[l] * slopeX[l] - dirX[l] * slopeZ[l]) * aside[l] + slopeY[l] * outer[l];
+    }
+    for (int l = 0; l < LANES; l++) {
+      outZ[l] =
+          z[l] + (dirX[l] * slopeY[l] - dirY[l] * slopeX[l]) * aside[l] + slopeZ[l] * outer[l];
+    }
   }
 
   /** The comb holds on top of the head and lets go behind it and below the ears. */
-  private void sweptBack(double py, double pz) {
-    double held = smooth((pz - 5) / 75) * smooth((py + 70) / 90);
-    wx = cx * held + driftX;
-    wy = cy * held + driftY;
-    wz = cz * held - 1;
+  private void sweptBack(int l) {
+    double held = smooth((z[l] - 5) / 75) * smooth((y[l] + 70) / 90);
+    wantX[l] = combX[l] * held + driftX[l];
+    wantY[l] = combY[l] * held + driftY[l];
+    wantZ[l] = combZ[l] * held - 1;
   }
 
   /** Straight to the tie, through it outwards, and down behind it. */
-  private void toTheTie(double px, double py, double pz, double ds) {
-    if (sinceTie < 0) {
-      double hx = tieAt[0] - px;
-      double hy = tieAt[1] - py;
-      double hz = tieAt[2] - pz;
+  private void toTheTie(int l) {
+    if (sinceTie[l] < 0) {
+      double hx = tieX[l] - x[l];
+      double hy = tieY[l] - y[l];
+      double hz = tieZ[l] - z[l];
       double far = Math.sqrt(hx * hx + hy * hy + hz * hz);
       if (far > TIE_MM) {
-        wx = 2.2 * hx / far;
-        wy = 2.2 * hy / far;
-        wz = 2.2 * hz / far - 0.1;
+        wantX[l] = 2.2 * hx / far;
+        wantY[l] = 2.2 * hy / far;
+        wantZ[l] = 2.2 * hz / far - 0.1;
         return;
       }
-      sinceTie = 0;
+      sinceTie[l] = 0;
     }
-    double push = 2.6 * Math.exp(-sinceTie / 38);
-    wx = tail[0] * push + driftX;
-    wy = tail[1] * push + driftY;
-    wz = tail[2] * push - 1;
-    sinceTie += ds;
+    double push = 2.6 * Math.exp(-sinceTie[l] / 38);
+    wantX[l] = tailX[l] * push + driftX[l];
+    wantY[l] = tailY[l] * push + driftY[l];
+    wantZ[l] = tailZ[l] * push - 1;
+    sinceTie[l] += ds[l];
   }
 
   /** In front of the face nobody wears long hair: it goes to its side and back. */
-  private void asideOfTheFace(double px, double py, double pz) {
+  private void asideOfTheFace(int l) {
+    double ax = Math.abs(x[l]);
     double f =
-        sweep
-            * smooth((py - 15) / 45)
-            * smooth((hairlineZ + 30 - pz) / 48)
-            * smooth((pz + 125) / 45);
-    double within = smooth((80 - Math.abs(px)) / 26);
-    wx += (Math.abs(px) > 8 ? Math.signum(px) : side) * 2.4 * f * within;
-    wy -= 1.3 * f;
+        sweep[l]
+            * smooth((y[l] - 15) * (1 / 45.0))
+            * smooth((hairlineZ + 30 - z[l]) * (1 / 48.0))
+            * smooth((z[l] + 125) * (1 / 45.0));
+    double within = smooth((80 - ax) * (1 / 26.0));
+    wantX[l] += (ax > 8 ? Math.signum(x[l]) : side[l]) * 2.4 * f * within;
+    wantY[l] -= 1.3 * f;
   }
 
-  private void behindTheEar(double pz) {
-    double f = tuck * smooth((75 - pz) / 30) * smooth((pz + 30) / 30);
-    wy -= 2.2 * f;
-    wz += 0.75 * f;
-    wx -= 0.3 * side * f;
+  private void behindTheEar(int l) {
+    double f = tuck[l] * smooth((75 - z[l]) / 30) * smooth((z[l] + 30) / 30);
+    wantY[l] -= 2.2 * f;
+    wantZ[l] += 0.75 * f;
+    wantX[l] -= 0.3 * side[l] * f;
   }
 
   /**
    * Over a shoulder hair parts: what grew before the ear is drawn forward and the rest back, and
    * where it lies on the shoulder it slides to the side on which it came, never outwards.
    */
-  private void overTheShoulder(double px, double py, double pz, double above) {
-    double f = smooth((SHOULDERS_FROM_MM - pz) / 90) * smooth((Math.abs(px) - 30) / 30);
-    if (above < 4) {
-      wy += 1.4 * f * Math.min(Math.max((py - shoulderY) / 10, -1), 1);
-    } else {
-      wy += (ahead ? 0.3 : -0.3) * f * smooth((pz + 240) / 60);
+  private void overTheShoulder(int l) {
+    double beside = Math.abs(x[l]) - 30;
+    if (beside > 0) {
+      double f = smooth((SHOULDERS_FROM_MM - z[l]) * (1 / 90.0)) * smooth(beside * (1 / 30.0));
+      if (here[l] - off[l] < 4) {
+        wantY[l] += 1.4 * f * Math.min(Math.max((y[l] - shoulderY) * 0.1, -1), 1);
+      } else {
+        wantY[l] += (ahead[l] ? 0.3 : -0.3) * f * smooth((z[l] + 240) * (1 / 60.0));
+      }
     }
-    double hold = 1 - 0.85 * smooth((-150 - pz) / 40);
-    if (hold < 1) {
-      double gx = slope[0] * hold;
-      double gy = slope[1];
-      double gz = slope[2];
-      double size = Math.sqrt(gx * gx + gy * gy + gz * gz) + 1e-9;
-      slope[0] = gx / size;
-      slope[1] = gy / size;
-      slope[2] = gz / size;
+    if (z[l] < -150) {
+      double gx = slopeX[l] * (1 - 0.85 * smooth((-150 - z[l]) * (1 / 40.0)));
+      double gy = slopeY[l];
+      double gz = slopeZ[l];
+      double size = 1 / (Math.sqrt(gx * gx + gy * gy + gz * gz) + 1e-9);
+      slopeX[l] = gx * size;
+      slopeY[l] = gy * size;
+      slopeZ[l] = gz * size;
     }
   }
 
