@@ -245,8 +245,7 @@ public final class Body {
       slopeY[l] = (c01 + u * (c11 - c01)) * scale;
       slopeZ[l] = (d0 + u * d1) * scale;
       bears[l] =
-          bearsEverywhere
-              || bearing[((i / CELLS) * bearingY + j / CELLS) * bearingZ + k / CELLS];
+          bearsEverywhere || bearing[((i / CELLS) * bearingY + j / CELLS) * bearingZ + k / CELLS];
     }
   }
 
