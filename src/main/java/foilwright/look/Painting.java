@@ -19,6 +19,9 @@ final class Painting {
   private static final int TOLD_HAIRS = 4096;
   private static final double COAT_SHARE = 0.3;
 
+  /** Holes in a coat are closed where it covers more than this. */
+  private static final double LEAST_FILLED = 0.02;
+
   /** The eight bits of light from 0 to 1, in steps of a fifth of one of them or less. */
   private static final byte[] BYTES = bytes();
 
@@ -114,23 +117,43 @@ final class Painting {
   }
 
   private int develop(int row, int column, int at) {
-    long redGreen = 0;
-    long blueWeight = 0;
-    for (long[] part : light) {
-      redGreen += part[2 * at];
-      blueWeight += part[2 * at + 1];
-    }
-    double weight = blueWeight & 0xffffffffL;
-    if (weight == 0 && bust.cover[at] == 0) {
+    double covered = coat.cover(row, column);
+    double weight = weight(at);
+    if (weight == 0 && bust.cover[at] == 0 && covered < LEAST_FILLED) {
       return 0;
     }
-    double covered = coat.cover(row, column);
-    double hair = 0;
-    double each = 0;
-    if (weight > 0) {
-      // Few hairs are drawn in a pixel: where a thick coat lies they stand for all of it.
-      hair = Math.min(1, weight / unit * (1 + 2.5 * covered));
-      each = hair / (weight * Brush.LIGHT);
+    // Few hairs are drawn in a pixel: where a thick coat lies they stand for all of it.
+    double dense = (1 + 2.5 * covered) / unit;
+    double hair = Math.min(1, weight * dense);
+    double each = weight > 0 ? hair / (weight * Brush.LIGHT) : 0;
+    double red = each * red(at);
+    double green = each * green(at);
+    double blue = each * blue(at);
+    if (hair < covered) {
+      // Nor does such a coat have holes a pixel wide: what lies round about closes them.
+      double round = 0;
+      double roundRed = 0;
+      double roundGreen = 0;
+      double roundBlue = 0;
+      int places = 0;
+      for (int y = Math.max(0, row - 1); y <= Math.min(window.height() - 1, row + 1); y++) {
+        for (int x = Math.max(0, column - 1); x <= Math.min(window.width() - 1, column + 1); x++) {
+          int beside = y * window.width() + x;
+          round += weight(beside);
+          roundRed += red(beside);
+          roundGreen += green(beside);
+          roundBlue += blue(beside);
+          places++;
+        }
+      }
+      double more = covered * Math.min(1, round / places * dense) - hair;
+      if (more > 0) {
+        hair += more;
+        double eachRound = more / (round * Brush.LIGHT);
+        red += eachRound * roundRed;
+        green += eachRound * roundGreen;
+        blue += eachRound * roundBlue;
+      }
     }
     double figure = (1 - hair) * bust.cover[at];
     double opaque = hair + figure;
@@ -138,12 +161,28 @@ final class Painting {
       return 0;
     }
     // Hair shades the skin and the roots tint it.
-    double shaded = (1 - 0.5 * covered) * figure;
-    int r = byteOf(((redGreen >>> 32) * each + shaded * bust.red[at]) / opaque);
-    int g = byteOf(((redGreen & 0xffffffffL) * each + shaded * bust.green[at]) / opaque);
-    int b = byteOf(((blueWeight >>> 32) * each + shaded * bust.blue[at]) / opaque);
+    double shaded = (1 - 0.5 * Math.sqrt(covered)) * figure;
+    int r = byteOf((red + shaded * bust.red[at]) / opaque);
+    int g = byteOf((green + shaded * bust.green[at]) / opaque);
+    int b = byteOf((blue + shaded * bust.blue[at]) / opaque);
     int alpha = (int) Math.round(255 * Math.min(1, opaque));
     return alpha << 24 | r << 16 | g << 8 | b;
+  }
+
+  private double weight(int at) {
+    return (light[0][2 * at + 1] + light[1][2 * at + 1]) & 0xffffffffL;
+  }
+
+  private double red(int at) {
+    return (light[0][2 * at] + light[1][2 * at]) >>> 32;
+  }
+
+  private double green(int at) {
+    return (light[0][2 * at] + light[1][2 * at]) & 0xffffffffL;
+  }
+
+  private double blue(int at) {
+    return (light[0][2 * at + 1] + light[1][2 * at + 1]) >>> 32;
   }
 
   private static int byteOf(double light) {
