@@ -31,8 +31,11 @@ public final class Roots {
   /** One hair in so many is young or broken: short, and it goes its own way. */
   private static final double STRAY_SHARE = 0.012;
 
+  /** How much the ends of layers differ, a standard deviation. */
+  private static final double RAGGED_MM = 12;
+
   /** How far hair of one side is combed over a part here and there, a standard deviation. */
-  private static final double ACROSS_PART_MM = 1.3;
+  private static final double ACROSS_PART_MM = 1.9;
 
   /** Within this distance of a part or whorl hair sets out unsteadily. */
   private static final double UNSTEADY_MM = 2.5;
@@ -42,6 +45,7 @@ public final class Roots {
   private final HairOnHead hair;
   private final long seed;
   private final double uneven;
+  private final boolean layered;
   private final double each;
   private final int count;
   private final int halfway;
@@ -52,6 +56,7 @@ public final class Roots {
   private final float[] outward;
   private final float[] combs;
   private final float[] lengths;
+  private final float[] cuts;
   private final long[] keys;
   private final long[] clumps;
   private final long[] locks;
@@ -63,6 +68,7 @@ public final class Roots {
     this.hair = hair;
     seed = settings.seed();
     uneven = settings.unevenness();
+    layered = hair.hair().cut().map(cut -> !cut.shape().isBlunt()).orElse(false);
     Head head = hair.head();
     TriangleMesh mesh = head.mesh();
     double[] expected = expected(hair);
@@ -80,6 +86,7 @@ public final class Roots {
     outward = new float[3 * count];
     combs = new float[3 * count];
     lengths = new float[count];
+    cuts = new float[count];
     keys = new long[count];
     clumps = new long[count];
     locks = new long[count];
@@ -179,7 +186,8 @@ public final class Roots {
     double edge = at.valueOf(fromHairline);
     edges[i] = (float) edge;
     stray[i] = Noise.even(keys[i], 20) < STRAY_SHARE * uneven;
-    lengths[i] = (float) Math.max(2, (at.valueOf(hair.lengths()) + grownMm) * share(i, moved));
+    cuts[i] = (float) (at.valueOf(hair.lengths()) + grownMm);
+    lengths[i] = (float) Math.max(2, (cuts[i] + raggedMm(i)) * share(i, moved));
     if (edge < 6) {
       // Hair at the very edge is younger and shorter.
       lengths[i] *= (float) (1 - 0.6 * uneven * (1 - edge / 6) * Noise.even(keys[i], 5));
@@ -193,12 +201,23 @@ public final class Roots {
     if (uneven == 0 || from > 6 * UNSTEADY_MM) {
       return way;
     }
-    double over = ACROSS_PART_MM * (noise(clumps[i], 11) + 0.7 * noise(keys[i], 11));
+    double over =
+        ACROSS_PART_MM
+            * (0.8 * noise(locks[i], 11) + noise(clumps[i], 11) + 0.7 * noise(keys[i], 11));
     double turn = UNSTEADY_RAD * Math.exp(-from / UNSTEADY_MM) * noise(keys[i], 12);
     if (from < over && comb.isAtPart(triangles[i])) {
       turn += Math.PI;
     }
     return way.times(Math.cos(turn)).plus(n.cross(way).times(Math.sin(turn)));
+  }
+
+  /** Layers are cut point by point, so that they end in no line. */
+  private double raggedMm(int i) {
+    if (!layered) {
+      return 0;
+    }
+    double more = RAGGED_MM * (0.7 * noise(keys[i], 14) + 0.7 * noise(clumps[i], 14));
+    return Math.max(-0.35 * cuts[i], Math.min(0.35 * cuts[i], more));
   }
 
   /** A hair's length over that of the cut: by hair, by clump, towards a clump's point, strays. */
@@ -245,6 +264,7 @@ public final class Roots {
     this.hair = hair;
     seed = settings.seed();
     uneven = settings.unevenness();
+    layered = hair.hair().cut().map(cut -> !cut.shape().isBlunt()).orElse(false);
     count = 1;
     halfway = 1;
     each = 1;
@@ -255,6 +275,7 @@ public final class Roots {
     this.outward = new float[3];
     combs = new float[3];
     lengths = new float[] {(float) lengthMm};
+    cuts = lengths;
     keys = new long[1];
     clumps = new long[1];
     locks = new long[1];
@@ -311,6 +332,11 @@ public final class Roots {
   /** Length of a hair, millimetres. */
   public double lengthMm(int i) {
     return lengths[i];
+  }
+
+  /** Length of the cut where it roots and what has grown since: about that of its neighbours. */
+  double cutMm(int i) {
+    return cuts[i];
   }
 
   /** A number of the hair's own, from which its irregularities follow. */

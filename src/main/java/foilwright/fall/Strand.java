@@ -21,6 +21,10 @@ final class Strand {
 
   private static final double OUT_MM = 5;
   private static final double TOUCH_MM = 3;
+
+  /** How soon the plane in which a hair bends follows what it lies on. */
+  private static final double PLANE_MM = 12;
+
   private static final double COMB_FADE_MM = 70;
   private static final double FRINGE_FADE_MM = 50;
 
@@ -50,6 +54,7 @@ final class Strand {
   private final double earY;
   private final double shoulderY;
 
+  private final double planeTurn;
   private final double usualTurn;
   private final double thinStep;
   private final double rise;
@@ -122,6 +127,9 @@ final class Strand {
   private final double[] up = new double[LANES];
   private final double[] aside = new double[LANES];
   private final double[] outer = new double[LANES];
+  private final double[] planeX = new double[LANES];
+  private final double[] planeY = new double[LANES];
+  private final double[] planeZ = new double[LANES];
 
   Strand(Fall fall) {
     roots = fall.roots;
@@ -143,6 +151,7 @@ final class Strand {
     hairlineZ = centre.first().z();
     Vector3 factors = head.form().factors();
     earY = -38 * factors.y();
+    planeTurn = 1 - Math.exp(-axisStep / PLANE_MM);
     usualTurn = 1 - Math.exp(-axisStep / memory);
     thinStep = Math.exp(-perMm * axisStep / coat);
     rise = 1 - Math.exp(-axisStep / 12);
@@ -219,7 +228,7 @@ final class Strand {
     boolean fringe =
         style == HairStyle.FRINGE_FORWARD && length < FRINGE_MM && nz > 0.45 && y[l] > -10;
     boolean fallsFreely = style != HairStyle.SWEPT_BACK && style != HairStyle.TIED_UP && !fringe;
-    sweep[l] = fallsFreely ? smooth((length - 90) / 50) : 0;
+    sweep[l] = fallsFreely ? smooth((roots.cutMm(hair) - 98) / 22) : 0;
     tuck[l] = style == HairStyle.TUCKED && ahead[l] ? smooth((length - 120) / 60) : 0;
 
     // The comb's direction; by lock and clump it is unsteady farther on.
@@ -266,8 +275,15 @@ final class Strand {
     pull[l] = 1;
     pullStep[l] = Math.exp(-axisStep / fade);
     gone[l] = 0;
+    // Neighbours bend together: at one height, whatever they grew from.
     double phase =
-        2 * Math.PI * Noise.even(lock, 26) + 0.7 * noise(clump, 26) + 0.25 * noise(key, 26);
+        -2 * Math.PI * z[l] / texture.turnMm()
+            + noise(lock, 26)
+            + 0.5 * noise(clump, 26)
+            + 0.25 * noise(key, 26);
+    planeX[l] = 0;
+    planeY[l] = 0;
+    planeZ[l] = 0;
     double turnMm = texture.turnMm() * (1 + 0.08 * noise(lock, 27) + 0.02 * noise(clump, 27));
     radius[l] = texture.radiusMm() * (1 + 0.25 * noise(clump, 28)) + (stray ? 1.2 : 0);
     sin[l] = Math.sin(phase);
@@ -444,7 +460,26 @@ final class Strand {
       cos[l] = cos[l] * cosStep[l] - sin[l] * sinStep[l];
       sin[l] = sine;
     }
-    // The hair's own bends, across it along what it lies on.
+    // The hair's own bends, across it along what it lies on; in free air it keeps the plane in which
+    // it came.
+    for (int l = 0; l < LANES; l++) {
+      planeX[l] += planeTurn * (slopeX[l] - planeX[l]);
+      planeY[l] += planeTurn * (slopeY[l] - planeY[l]);
+      planeZ[l] += planeTurn * (slopeZ[l] - planeZ[l]);
+    }
+    for (int l = 0; l < LANES; l++) {
+      double u = planeX[l] * dirX[l] + planeY[l] * dirY[l] + planeZ[l] * dirZ[l];
+      planeX[l] -= u * dirX[l];
+      planeY[l] -= u * dirY[l];
+      planeZ[l] -= u * dirZ[l];
+    }
+    for (int l = 0; l < LANES; l++) {
+      double square = planeX[l] * planeX[l] + planeY[l] * planeY[l] + planeZ[l] * planeZ[l];
+      double unit = 1 / Math.sqrt(square + 1e-6);
+      planeX[l] *= unit;
+      planeY[l] *= unit;
+      planeZ[l] *= unit;
+    }
     for (int l = 0; l < LANES; l++) {
       double h = Math.min(gone[l] * (1 / 45.0), 1);
       double coil = radius[l] * h * h * (3 - 2 * h);
@@ -453,15 +488,15 @@ final class Strand {
     }
     for (int l = 0; l < LANES; l++) {
       outX[l] =
-          x[l] + (dirY[l] * slopeZ[l] - dirZ[l] * slopeY[l]) * aside[l] + slopeX[l] * outer[l];
+          x[l] + (dirY[l] * planeZ[l] - dirZ[l] * planeY[l]) * aside[l] + planeX[l] * outer[l];
     }
     for (int l = 0; l < LANES; l++) {
       outY[l] =
-          y[l] + (dirZ[l] * slopeX[l] - dirX[l] * slopeZ[l]) * aside[l] + slopeY[l] * outer[l];
+          y[l] + (dirZ[l] * planeX[l] - dirX[l] * planeZ[l]) * aside[l] + planeY[l] * outer[l];
     }
     for (int l = 0; l < LANES; l++) {
       outZ[l] =
-          z[l] + (dirX[l] * slopeY[l] - dirY[l] * slopeX[l]) * aside[l] + slopeZ[l] * outer[l];
+          z[l] + (dirX[l] * planeY[l] - dirY[l] * planeX[l]) * aside[l] + planeZ[l] * outer[l];
     }
   }
 

@@ -77,6 +77,11 @@ public sealed interface CutShape {
     return longLayers.apply((LongLayers) this);
   }
 
+  /** Whether the ends meet in one line, held together; layers are cut point by point instead. */
+  default boolean isBlunt() {
+    return this instanceof OneLength || this instanceof Graduated;
+  }
+
   /** What the cut is called. */
   default String words() {
     return match(

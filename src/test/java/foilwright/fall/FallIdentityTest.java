@@ -100,13 +100,15 @@ class FallIdentityTest {
   @Test
   void onABallHairRunsDownItsMeridian() {
     // The ball that hair runs on lies a millimetre over the skin; the coil of straight hair lies on
-    // it, at 0 to 0.7 mm.
+    // it, at 0 to 0.7 mm, all of it outwards where it hangs. Touching begins within 2 mm, which holds
+    // it up to half a millimetre off.
     double over = Strand.LEAST_MM + 0.7 * Texture.STRAIGHT.radiusMm();
     double coil = 0.7 * Texture.STRAIGHT.radiusMm() + 0.1;
     double azimuth = 2.95;
     Vector3 across = new Vector3(Math.sin(azimuth), Math.cos(azimuth), 0);
     for (double memory : new double[] {Fall.MEMORY_MM, 4, 1.5}) {
-      for (double polar : new double[] {0.6, 0.9, 1.2}) {
+      // From lower down it leaves before it has come to lie after setting out.
+      for (double polar : new double[] {0.5, 0.75, 1.0}) {
         Vector3 out = across.times(Math.sin(polar)).plus(Vector3.UP.times(Math.cos(polar)));
         Vector3 down = across.times(Math.cos(polar)).plus(Vector3.UP.times(-Math.sin(polar)));
         double length = 260 / Texture.STRAIGHT.shortening();
@@ -119,7 +121,7 @@ class FallIdentityTest {
         assertEquals(
             radius * Math.cos(leaves) + reach(leaves, memory),
             Math.hypot(end.x(), end.y()),
-            coil + 0.3,
+            coil + 0.5,
             "reach, " + what);
         double arc = radius * (Math.PI / 2 - leaves - polar);
         // Free: dz = -cos(phi) ds, s = M ln(tan(phi0 / 4) / tan(phi / 4)).
