@@ -100,7 +100,8 @@ class FallIdentityTest {
   @Test
   void onABallHairRunsDownItsMeridian() {
     // The ball that hair runs on lies a millimetre over the skin; the coil of straight hair lies on
-    // it, at 0 to 0.7 mm, all of it outwards where it hangs. Touching begins within 2 mm, which holds
+    // it, at 0 to 0.7 mm, all of it outwards where it hangs. Touching begins within 2 mm, which
+    // holds
     // it up to half a millimetre off.
     double over = Strand.LEAST_MM + 0.7 * Texture.STRAIGHT.radiusMm();
     double coil = 0.7 * Texture.STRAIGHT.radiusMm() + 0.1;
