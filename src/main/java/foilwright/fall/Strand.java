@@ -460,7 +460,8 @@ final class Strand {
       cos[l] = cos[l] * cosStep[l] - sin[l] * sinStep[l];
       sin[l] = sine;
     }
-    // The hair's own bends, across it along what it lies on; in free air it keeps the plane in which
+    // The hair's own bends, across it along what it lies on; in free air it keeps the plane in
+    // which
     // it came.
     for (int l = 0; l < LANES; l++) {
       planeX[l] += planeTurn * (slopeX[l] - planeX[l]);
