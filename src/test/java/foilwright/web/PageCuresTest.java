@@ -26,7 +26,7 @@ class PageCuresTest extends PageTrial {
     assertThat(failed).hasAttribute("data-pin", "a");
     assertThat(page.locator(".view svg [id$=problem-1]").first()).isAttached();
     shoot(page, "cures-1280-light");
-    checkAccess(page);
+    checkAccess(page, ".figures", ".looks", ".order");
     button(page, "Take foils out in waves").focus();
     page.keyboard().press("Enter");
     assertThat(failed).hasCount(0);

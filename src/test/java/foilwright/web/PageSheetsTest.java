@@ -8,11 +8,9 @@ import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
-import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.Media;
 import java.io.IOException;
 import java.nio.file.Files;
-import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
@@ -94,20 +92,6 @@ class PageSheetsTest extends PageTrial {
 
   @Test
   void sheetsHaveNoBarrier() throws IOException {
-    for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
-      int width = scheme == ColorScheme.LIGHT ? 1280 : 360;
-      Page page = open(width, 900, scheme);
-      toSheets(page);
-      checkAccess(page);
-      double over =
-          ((Number)
-                  page.evaluate(
-                      "document.documentElement.scrollWidth - document.documentElement.clientWidth"))
-              .doubleValue();
-      assertTrue(over <= 0, "the page is " + over + " px wider than " + width);
-      shoot(page, "sheets-" + width);
-      context.close();
-    }
-    context = null;
+    inEachDress("sheets", "", PageSheetsTest::toSheets);
   }
 }

@@ -8,11 +8,9 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.BoundingBox;
-import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
@@ -57,21 +55,18 @@ class PageStageTest extends PageTrial {
 
   @Test
   void hasNoBarrierWithHandlesInAnyDress() throws IOException {
-    for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
-      for (int width : List.of(1280, 360)) {
-        Page page = open(width, 900, scheme);
-        openCard(page, 0);
-        Locator slice = handle(page, "back left: slice");
-        assertThat(slice).isVisible();
-        slice.focus();
-        checkAccess(page);
-        BoundingBox box = slice.boundingBox();
-        assertTrue(box.width >= 44 && box.height >= 44, box.width + " x " + box.height);
-        shoot(page, "handles-" + scheme + "-" + width);
-        context.close();
-      }
-    }
-    context = null;
+    inEachDress(
+        "handles",
+        "",
+        page -> {
+          openCard(page, 0);
+          Locator slice = handle(page, "back left: slice");
+          assertThat(slice).isVisible();
+          slice.focus();
+          BoundingBox box = slice.boundingBox();
+          assertTrue(box.width >= 44 && box.height >= 44, box.width + " x " + box.height);
+        },
+        ".view.large");
   }
 
   @Test
@@ -270,6 +265,6 @@ class PageStageTest extends PageTrial {
     head.scrollIntoViewIfNeeded();
     BoundingBox box = head.boundingBox();
     page.mouse().click(box.x + box.width / 2, box.y + box.height * 0.3);
-    checkAccess(page);
+    checkAccess(page, "#turning");
   }
 }

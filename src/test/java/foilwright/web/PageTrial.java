@@ -1,8 +1,10 @@
 package foilwright.web;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import com.deque.html.axecore.args.AxeRunOptions;
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.deque.html.axecore.results.Rule;
 import com.microsoft.playwright.Browser;
@@ -24,6 +26,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
@@ -91,6 +94,10 @@ abstract class PageTrial {
   }
 
   final Page open(int width, int height, ColorScheme scheme) {
+    return open(width, height, scheme, "");
+  }
+
+  private Page open(int width, int height, ColorScheme scheme, String query) {
     context =
         browser.newContext(
             new Browser.NewContextOptions()
@@ -98,7 +105,7 @@ abstract class PageTrial {
                 .setColorScheme(scheme)
                 .setReducedMotion(ReducedMotion.REDUCE)
                 .setAcceptDownloads(true));
-    return tab("");
+    return tab(query);
   }
 
   final Page open() {
@@ -145,16 +152,68 @@ abstract class PageTrial {
         new Page.ScreenshotOptions().setPath(screens.resolve(name + ".png")).setFullPage(true));
   }
 
-  static void checkAccess(Page page) {
-    List<String> violations =
+  /**
+   * Opens a page wide in light, at the width that a zoom to 200 % leaves, and narrow in dark; in each
+   * it must have no barrier and fit the width. Colours are the same at every width of a scheme.
+   *
+   * @param query of the page
+   * @param ready brings it to where it is looked at
+   * @param parts that are looked at for barriers; the whole page where none is named
+   */
+  final void inEachDress(String name, String query, Consumer<Page> ready, String... parts)
+      throws IOException {
+    for (Dress dress : Dress.values()) {
+      Page page = open(dress.width, 900, dress.scheme, query);
+      ready.accept(page);
+      checkAccess(page, dress.withContrast, parts);
+      int over =
+          (Integer)
+              page.evaluate(
+                  "document.documentElement.scrollWidth - document.documentElement.clientWidth");
+      assertTrue(over <= 0, name + " is " + over + " px wider than " + dress.width);
+      shoot(page, name + "-" + dress.width);
+      context.close();
+    }
+    context = null;
+  }
+
+  private enum Dress {
+    WIDE(1280, ColorScheme.LIGHT, true),
+    ZOOMED(640, ColorScheme.LIGHT, false),
+    NARROW(360, ColorScheme.DARK, true);
+
+    private final int width;
+    private final ColorScheme scheme;
+    private final boolean withContrast;
+
+    Dress(int width, ColorScheme scheme, boolean withContrast) {
+      this.width = width;
+      this.scheme = scheme;
+      this.withContrast = withContrast;
+    }
+  }
+
+  /** Looks at parts of a page for barriers, or at the whole page where none is named. */
+  static void checkAccess(Page page, String... parts) {
+    checkAccess(page, true, parts);
+  }
+
+  private static void checkAccess(Page page, boolean withContrast, String... parts) {
+    AxeRunOptions options = new AxeRunOptions();
+    // Reports of what is in order take long to make, and nobody reads them.
+    options.setResultTypes(List.of("violations"));
+    AxeBuilder axe =
         new AxeBuilder(page)
-                .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"))
-                .analyze()
-                .getViolations()
-                .stream()
-                .map(PageTrial::words)
-                .toList();
-    assertEquals(List.of(), violations);
+            .options(options)
+            .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"));
+    if (!withContrast) {
+      axe = axe.disableRules(List.of("color-contrast"));
+    }
+    for (String part : parts) {
+      axe = axe.include(part);
+    }
+    assertEquals(
+        List.of(), axe.analyze().getViolations().stream().map(PageTrial::words).toList());
   }
 
   private static String words(Rule rule) {

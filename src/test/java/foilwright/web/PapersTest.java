@@ -8,14 +8,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
-import com.microsoft.playwright.options.ColorScheme;
 import foilwright.app.DocumentKind;
 import foilwright.app.Draft;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
-import java.util.Map.Entry;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
@@ -166,24 +165,12 @@ class PapersTest extends PageTrial {
 
   @Test
   void papersHaveNoBarrierAndFit() throws IOException {
-    for (Entry<Integer, ColorScheme> dress :
-        Map.of(1280, ColorScheme.LIGHT, 360, ColorScheme.DARK).entrySet()) {
-      open(dress.getKey(), 900, dress.getValue());
-      for (String paper : new String[] {"guest", "house"}) {
-        Page page = tab(paper + "?guest=guest-07");
-        page.locator("#more-product-0 > summary, #more-zone-crown > summary").click();
-        checkAccess(page);
-        double over =
-            ((Number)
-                    page.evaluate(
-                        "document.documentElement.scrollWidth - document.documentElement.clientWidth"))
-                .doubleValue();
-        assertTrue(over <= 0, paper + " is " + over + " px wider than " + dress.getKey());
-        shoot(page, paper + "-" + dress.getKey());
-      }
-      context.close();
+    for (String paper : List.of("guest", "house")) {
+      inEachDress(
+          paper,
+          paper + "?guest=guest-07",
+          page -> page.locator("#more-product-0 > summary, #more-zone-crown > summary").click());
     }
-    context = null;
   }
 
   /** Every number of a shipped house and every value of a shipped guest is in some field. */
