@@ -153,8 +153,9 @@ abstract class PageTrial {
   }
 
   /**
-   * Opens a page wide in light, at the width that a zoom to 200 % leaves, and narrow in dark; in each
-   * it must have no barrier and fit the width. Colours are the same at every width of a scheme.
+   * Opens a page wide in light, at the width that a zoom to 200 % leaves, and narrow in dark; in
+   * each it must have no barrier and fit the width. Colours are the same at every width of a
+   * scheme.
    *
    * @param query of the page
    * @param ready brings it to where it is looked at
@@ -212,8 +213,7 @@ abstract class PageTrial {
     for (String part : parts) {
       axe = axe.include(part);
     }
-    assertEquals(
-        List.of(), axe.analyze().getViolations().stream().map(PageTrial::words).toList());
+    assertEquals(List.of(), axe.analyze().getViolations().stream().map(PageTrial::words).toList());
   }
 
   private static String words(Rule rule) {
