@@ -12,7 +12,9 @@ import foilwright.hair.HairOnHead;
 import foilwright.head.Head;
 import foilwright.units.Density;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Where hairs root, how long each is and which way it sets out.
@@ -41,6 +43,9 @@ public final class Roots {
   private static final double UNSTEADY_MM = 2.5;
 
   private static final double UNSTEADY_RAD = 0.35;
+
+  /** Strips round the head, each 6 mm wide at most. */
+  private static final int STRIPS = 96;
 
   private final HairOnHead hair;
   private final long seed;
@@ -93,13 +98,14 @@ public final class Roots {
     right = new boolean[count];
     stray = new boolean[count];
     edges = new float[count];
-    spread(expected, all);
+    spread(expected, all, downwards(mesh));
     Comb comb = Comb.of(head);
     ScalarField beside = head.besidePart();
     ScalarField fromHairline = head.distanceFromHairline();
-    for (int i = 0; i < count; i++) {
-      settle(i, mesh, comb, beside, fromHairline, settings.grown().toMillimetres());
-    }
+    double grownMm = settings.grown().toMillimetres();
+    IntStream.range(0, count)
+        .parallel()
+        .forEach(i -> settle(i, mesh, comb, beside, fromHairline, grownMm));
   }
 
   /** The roots of a head of hair as settings ask for them. */
@@ -127,8 +133,32 @@ public final class Roots {
     return expected;
   }
 
+  /**
+   * Triangles strip by strip from the top of the head down: what hangs together is then worked on
+   * together, and what it lies on and where it is drawn is near in memory.
+   */
+  private static int[] downwards(TriangleMesh mesh) {
+    int count = mesh.triangleCount();
+    Vector3[] middles = new Vector3[count];
+    double y = 0;
+    for (int t = 0; t < count; t++) {
+      middles[t] = mesh.point(t, 1 / 3.0, 1 / 3.0);
+      y += middles[t].y() / count;
+    }
+    double[] keys = new double[count];
+    for (int t = 0; t < count; t++) {
+      double turn = Math.atan2(middles[t].x(), middles[t].y() - y) / (2 * Math.PI) + 0.5;
+      keys[t] = Math.floor(turn * STRIPS) * 1000 - middles[t].z();
+    }
+    return IntStream.range(0, count)
+        .boxed()
+        .sorted(Comparator.comparingDouble(t -> keys[t]))
+        .mapToInt(t -> t)
+        .toArray();
+  }
+
   /** Draws both halves, each for itself, so that neither knows where the other's hairs are. */
-  private void spread(double[] expected, double all) {
+  private void spread(double[] expected, double all, int[] order) {
     for (int half = 0; half < 2; half++) {
       int from = half == 0 ? 0 : halfway;
       int to = half == 0 ? halfway : count;
@@ -136,7 +166,8 @@ public final class Roots {
       double phase = Noise.even(seed, 16 + half);
       double sum = 0;
       int i = from;
-      for (int t = 0; t < expected.length && i < to; t++) {
+      for (int k = 0; k < order.length && i < to; k++) {
+        int t = order[k];
         sum += expected[t] * share;
         double u = Noise.even(seed ^ t, 1 + 13 * half);
         double v = Noise.even(seed ^ t, 2 + 13 * half);
@@ -152,7 +183,7 @@ public final class Roots {
         }
       }
       while (i < to) {
-        triangles[i] = expected.length - 1;
+        triangles[i] = order[order.length - 1];
         w1[i] = 0.3f;
         w2[i] = 0.3f;
         i++;

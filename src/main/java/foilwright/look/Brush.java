@@ -52,6 +52,7 @@ final class Brush {
   private final float left;
   private final float perUp;
   private final float top;
+  private final float toMm;
   private final float stepMm;
 
   /** Breadth of a hair in mm. */
@@ -117,6 +118,7 @@ final class Brush {
     perAcross = side.acrossSign() * scale;
     left = (float) window.leftMm() * scale;
     perUp = scale;
+    toMm = 1 / scale;
     top = (float) window.topMm() * scale;
     stepMm = (float) strands.stepMm();
     double hairMm = Coat.hairMm(strands);
@@ -217,10 +219,10 @@ final class Brush {
       if (k > 0) {
         line(x0, y0, seen0, red0, green0, blue0, x, y, share);
         map.add(
-            (x0 + x) * 0.5f / perUp,
-            (y0 + y) * 0.5f / perUp,
-            (x - x0) / perUp,
-            (y - y0) / perUp,
+            (x0 + x) * 0.5f * toMm,
+            (y0 + y) * 0.5f * toMm,
+            (x - x0) * toMm,
+            (y - y0) * toMm,
             (seen0 + share) * 0.5f * broadMm,
             (lightened0 + lightened) * 0.5f,
             (ownRed0 + ownRed) * 0.5f,

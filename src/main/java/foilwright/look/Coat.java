@@ -15,7 +15,7 @@ import java.util.stream.IntStream;
  */
 final class Coat {
   /** What is seen less than this counts as hidden. */
-  static final float LEAST_SEEN = 0.012f;
+  static final float LEAST_SEEN = 0.03f;
 
   private static final double CELL_MM = 2.5;
   private static final int LAYERS = 18;
@@ -30,6 +30,7 @@ final class Coat {
   /** Behind this optical depth nothing is seen. */
   private static final double BLACK = 14;
 
+  private static final char ALL = 0xffff;
   private static final int PER_MM = 16;
 
   /** How far about a place it is known, from the grid, that all is hidden; in cells. */
@@ -50,6 +51,7 @@ final class Coat {
   private static final float[] LAYER_FROM = layerFrom();
   private static final float[] LAYER_SHARE = layerShare();
 
+  private final Sample sample;
   private final Strands strands;
   private final Bust bust;
   private final Window window;
@@ -76,16 +78,20 @@ final class Coat {
   private final int cellsHigh;
   private final int[] front;
 
-  /** For each cell what is seen before each layer, and last behind all of them. */
-  private final float[] through;
+  /**
+   * For each cell what is seen before each layer, and last behind all of them, in parts of {@link
+   * #ALL}.
+   */
+  private final char[] through;
 
   /**
-   * For each cell the depth behind which nothing is seen any more, because of hair or figure, and
-   * then the same of all cells within each of the reaches.
+   * For each cell the depth behind which nothing is seen any more, because of hair or figure; that
+   * before which the figure hides nothing; and then the first of all cells within each of the
+   * reaches.
    */
   private final int[] buried;
 
-  private static final int KNOWN = REACHES.length + 1;
+  private static final int KNOWN = REACHES.length + 2;
 
   private final float[] reachMm = new float[REACHES.length];
   private final float perStep;
@@ -128,8 +134,58 @@ final class Coat {
     return share;
   }
 
-  private Coat(Strands strands, Bust bust) {
-    this.strands = strands;
+  /**
+   * Enough of the hair to measure a coat by, side by side in memory: of much hair some, and of
+   * close points some.
+   */
+  static final class Sample {
+    private final Strands strands;
+
+    /** Where the points of each hair begin in {@link #points}, three numbers for each. */
+    private final int[] starts;
+
+    private final float[] points;
+    private final int halfway;
+
+    /** For how many hairs each stands. */
+    private final int stride;
+
+    Sample(Strands strands) {
+      this.strands = strands;
+      int count = strands.count();
+      stride = Math.max(1, count / ENOUGH_HAIRS);
+      int leap = strands.stepMm() <= LONG_STEP_MM ? 2 : 1;
+      int some = (count + stride - 1) / stride;
+      starts = new int[some + 1];
+      for (int s = 0; s < some; s++) {
+        starts[s + 1] = starts[s] + 3 * ((strands.size(s * stride) + leap - 1) / leap);
+      }
+      halfway = (strands.roots().halfway() + stride - 1) / stride;
+      points = new float[starts[some]];
+      float[] p = strands.points();
+      IntStream.range(0, some)
+          .parallel()
+          .forEach(
+              s -> {
+                int from = 3 * strands.start(s * stride);
+                for (int to = starts[s]; to < starts[s + 1]; to += 3) {
+                  points[to] = p[from];
+                  points[to + 1] = p[from + 1];
+                  points[to + 2] = p[from + 2];
+                  from += 3 * leap;
+                }
+              });
+    }
+
+    /** Works on both halves of the hair, side by side. */
+    void slices(Painting.Slice work) {
+      Painting.slices(halfway, starts.length - 1, work);
+    }
+  }
+
+  private Coat(Sample sample, Bust bust) {
+    this.sample = sample;
+    strands = sample.strands;
     this.bust = bust;
     window = bust.window;
     LookSide side = window.side();
@@ -149,7 +205,7 @@ final class Coat {
     cellsWide = (int) Math.ceil(window.width() / scale / CELL_MM) + 1;
     cellsHigh = (int) Math.ceil(window.height() / scale / CELL_MM) + 1;
     front = new int[cellsWide * cellsHigh];
-    through = new float[front.length * (LAYERS + 1)];
+    through = new char[front.length * (LAYERS + 1)];
     buried = new int[front.length * KNOWN];
     for (int i = 0; i < REACHES.length; i++) {
       reachMm[i] = (float) (REACHES[i] * CELL_MM);
@@ -160,21 +216,12 @@ final class Coat {
   }
 
   /** The coat of hair as it is seen in the window of a figure. */
-  static Coat of(Strands strands, Bust bust) {
-    Coat coat = new Coat(strands, bust);
+  static Coat of(Sample sample, Bust bust) {
+    Coat coat = new Coat(sample, bust);
     coat.findFront();
     coat.fillLayers();
     coat.bury();
     return coat;
-  }
-
-  private int stride() {
-    return Math.max(1, strands.count() / ENOUGH_HAIRS);
-  }
-
-  /** Distance in the coordinates between the points of a hair that are enough to measure it. */
-  private int leap() {
-    return strands.stepMm() <= LONG_STEP_MM ? 6 : 3;
   }
 
   /** Depth in sixteenths of a millimetre, rising towards the viewer, always more than 0. */
@@ -183,23 +230,18 @@ final class Coat {
   }
 
   private void findFront() {
-    int stride = stride();
-    int leap = leap();
     int[][] parts = new int[Painting.SLICES][];
-    Painting.slices(
-        strands,
+    sample.slices(
         (slice, from, to) -> {
           int[] mine = new int[front.length];
-          float[] p = strands.points();
-          for (int h = from; h < to; h += stride) {
-            int end = 3 * strands.start(h + 1);
-            for (int i = 3 * strands.start(h); i < end; i += leap) {
-              int cx = (int) (p[i + across] * perAcross - left);
-              int cy = (int) (top - p[i + up] * perUp);
-              if (cx >= 0 && cy >= 0 && cx < cellsWide && cy < cellsHigh) {
-                int at = cy * cellsWide + cx;
-                mine[at] = Math.max(mine[at], depth(nearSign * p[i + near]));
-              }
+          float[] p = sample.points;
+          int end = sample.starts[to];
+          for (int i = sample.starts[from]; i < end; i += 3) {
+            int cx = (int) (p[i + across] * perAcross - left);
+            int cy = (int) (top - p[i + up] * perUp);
+            if (cx >= 0 && cy >= 0 && cx < cellsWide && cy < cellsHigh) {
+              int at = cy * cellsWide + cx;
+              mine[at] = Math.max(mine[at], depth(nearSign * p[i + near]));
             }
           }
           parts[slice] = mine;
@@ -226,18 +268,15 @@ final class Coat {
   }
 
   private void fillLayers() {
-    int stride = stride();
-    int leap = leap();
     float[] figure = figure();
     int[][] parts = new int[Painting.SLICES][];
-    Painting.slices(
-        strands,
+    sample.slices(
         (slice, from, to) -> {
           int[] mine = new int[front.length * LAYERS];
-          float[] p = strands.points();
-          for (int h = from; h < to; h += stride) {
-            int end = 3 * strands.start(h + 1);
-            for (int i = 3 * strands.start(h) + leap; i < end; i += leap) {
+          float[] p = sample.points;
+          for (int h = from; h < to; h++) {
+            int end = sample.starts[h + 1];
+            for (int i = sample.starts[h] + 3; i < end; i += 3) {
               int cx = (int) (p[i + across] * perAcross - left);
               int cy = (int) (top - p[i + up] * perUp);
               if (cx >= 0 && cy >= 0 && cx < cellsWide && cy < cellsHigh) {
@@ -246,8 +285,8 @@ final class Coat {
                 if (figure[cell] > d + HIDDEN_MM) {
                   continue;
                 }
-                float dx = p[i + across] - p[i + across - leap];
-                float dy = p[i + up] - p[i + up - leap];
+                float dx = p[i + across] - p[i + across - 3];
+                float dy = p[i + up] - p[i + up - 3];
                 int length = (int) (64 * (float) Math.sqrt(dx * dx + dy * dy));
                 int behind = Math.max(0, front[cell] - depth(d)) >> 1;
                 mine[cell * LAYERS + LAYER_AT[Math.min(behind, LAYER_AT.length - 1)]] += length;
@@ -256,7 +295,7 @@ final class Coat {
           }
           parts[slice] = mine;
         });
-    double perUnit = hairMm(strands) * stride / (64 * CELL_MM * CELL_MM);
+    double perUnit = hairMm(strands) * sample.stride / (64 * CELL_MM * CELL_MM);
     IntStream.range(0, cellsHigh)
         .parallel()
         .forEach(
@@ -275,7 +314,7 @@ final class Coat {
   private void thin(int cell, int[][] parts, double perUnit) {
     double thickness = 0;
     int at = cell * (LAYERS + 1);
-    through[at] = 1;
+    through[at] = ALL;
     for (int layer = 0; layer < LAYERS; layer++) {
       int sum = 0;
       for (int[] part : parts) {
@@ -283,20 +322,21 @@ final class Coat {
       }
       thickness += sum * perUnit;
       through[at + 1] =
-          sum == 0 ? through[at] : thickness > BLACK ? 0 : (float) Math.exp(-thickness);
+          sum == 0 ? through[at] : (char) Math.round(ALL * Math.exp(-Math.min(thickness, BLACK)));
       at++;
     }
   }
 
   private void bury() {
-    int[] byFigure = lowest(hiddenByFigure(), 1);
+    int[] byFigure = lowest(byFigure(true), 1);
+    int[] before = lowest(byFigure(false), 1);
     int[] deep = new int[front.length];
     for (int cell = 0; cell < front.length; cell++) {
       int depth = 0;
       for (int layer = 0; layer < LAYERS; layer++) {
         int at = cell * (LAYERS + 1) + layer;
-        if (through[at + 1] <= LEAST_SEEN) {
-          float in = (through[at] - LEAST_SEEN) / (through[at] - through[at + 1]);
+        if (through[at + 1] <= LEAST_SEEN * ALL) {
+          float in = (through[at] - LEAST_SEEN * ALL) / (through[at] - through[at + 1]);
           // Beyond the roundings nothing is seen for certain.
           depth = front[cell] - 2 * (int) (LAYER_FROM[layer] + in / LAYER_SHARE[layer]) - 4;
           break;
@@ -305,17 +345,21 @@ final class Coat {
       // A hair looks at the coat from up to half a cell beside it.
       deep[cell] = Math.max(depth, byFigure[cell]);
       buried[cell * KNOWN] = deep[cell];
+      buried[cell * KNOWN + 1] = -before[cell];
     }
     for (int r = 0; r < REACHES.length; r++) {
       int[] all = lowest(deep, REACHES[r]);
       for (int cell = 0; cell < all.length; cell++) {
-        buried[cell * KNOWN + r + 1] = all[cell];
+        buried[cell * KNOWN + r + 2] = all[cell];
       }
     }
   }
 
-  /** For each cell the depth that the figure hides in all of its pixels. */
-  private int[] hiddenByFigure() {
+  /**
+   * For each cell the depth behind which the figure hides all of its pixels, or less that before
+   * which it hides none.
+   */
+  private int[] byFigure(boolean all) {
     int[] hidden = new int[front.length];
     Arrays.fill(hidden, Integer.MAX_VALUE);
     double toCell = 1 / (CELL_MM * window.pixelsPerMm());
@@ -325,7 +369,7 @@ final class Coat {
         float d = bust.near[row * window.width() + column];
         int at = cy * cellsWide + (int) ((column + 0.5) * toCell);
         int depth = d == Bust.NOWHERE ? 0 : depth(d - HIDDEN_MM) - 1;
-        hidden[at] = Math.min(hidden[at], depth);
+        hidden[at] = Math.min(hidden[at], all ? depth : -depth - 2);
       }
     }
     for (int i = 0; i < hidden.length; i++) {
@@ -411,7 +455,10 @@ final class Coat {
         return 0;
       }
       float share = share(cell, depth);
-      return share > LEAST_SEEN && !isBehindFigure(i, d) ? share : 0;
+      if (share <= LEAST_SEEN) {
+        return 0;
+      }
+      return depth < buried[cell * KNOWN + 1] && isBehindFigure(i, d) ? 0 : share;
     }
 
     /**
@@ -426,7 +473,7 @@ final class Coat {
       float mm = 0;
       int likely = buried[cell * KNOWN] - depth > DEEP_MM * PER_MM ? leapDeep : leapBuried;
       for (int r = 0; r < REACHES.length; r++) {
-        int deep = buried[cell * KNOWN + r + 1] - depth;
+        int deep = buried[cell * KNOWN + r + 2] - depth;
         if (deep <= 0) {
           break;
         }
@@ -451,13 +498,13 @@ final class Coat {
   private float share(int cell, int depth) {
     int behind = Math.max(0, front[cell] - depth) >> 1;
     if (behind >= LAYER_AT.length) {
-      return through[cell * (LAYERS + 1) + LAYERS];
+      return through[cell * (LAYERS + 1) + LAYERS] * (1f / ALL);
     }
     int layer = LAYER_AT[behind];
     int at = cell * (LAYERS + 1) + layer;
     // Within a layer: between what enters and what leaves it.
     float in = (behind - LAYER_FROM[layer]) * LAYER_SHARE[layer];
-    return through[at] + in * (through[at + 1] - through[at]);
+    return (through[at] + in * (through[at + 1] - through[at])) * (1f / ALL);
   }
 
   /** How much the whole coat covers round a pixel, 0 to 1. */
@@ -476,6 +523,6 @@ final class Coat {
 
   /** What is seen through all hair of a cell. */
   private double open(int cx, int cy) {
-    return through[(cy * cellsWide + cx) * (LAYERS + 1) + LAYERS];
+    return through[(cy * cellsWide + cx) * (LAYERS + 1) + LAYERS] / (double) ALL;
   }
 }

@@ -15,35 +15,22 @@ final class FigureMap {
   final int width;
   final int height;
 
-  /** Area of hair that is seen; it may exceed the cell's where much hair is half hidden. */
-  final int[] seen;
+  /** The sums of a cell lie side by side: a piece of hair touches one place in memory. */
+  private final int[] sums;
 
-  /** The part of it that is lightened. */
-  final int[] light;
-
-  /** Area times linear red, green and blue. */
-  final int[] red;
-
-  final int[] green;
-  final int[] blue;
-
-  /** Area times the cosine and sine of twice the angle between hair and upright. */
-  final int[] cosine;
-
-  final int[] sine;
+  private static final int SUMS = 8;
+  private static final int LIGHT = 1;
+  private static final int RED = 2;
+  private static final int GREEN = 3;
+  private static final int BLUE = 4;
+  private static final int COSINE = 5;
+  private static final int SINE = 6;
 
   FigureMap(Window window) {
     this.window = window;
     width = (int) Math.ceil(window.width() / window.pixelsPerMm() / CELL_MM) + 1;
     height = (int) Math.ceil(window.height() / window.pixelsPerMm() / CELL_MM) + 1;
-    int cells = width * height;
-    seen = new int[cells];
-    light = new int[cells];
-    red = new int[cells];
-    green = new int[cells];
-    blue = new int[cells];
-    cosine = new int[cells];
-    sine = new int[cells];
+    sums = new int[SUMS * width * height];
   }
 
   /**
@@ -72,17 +59,54 @@ final class FigureMap {
     if (xMm < 0 || yMm < 0 || column >= width || row >= height) {
       return;
     }
-    int at = row * width + column;
+    int at = SUMS * (row * width + column);
     float square = dxMm * dxMm + dyMm * dyMm;
-    float area = (float) Math.sqrt(square) * broadMm * (float) (UNIT / (CELL_MM * CELL_MM));
-    seen[at] += (int) (area + 0.5f);
-    light[at] += (int) (area * lightened + 0.5f);
-    red[at] += (int) (area * r + 0.5f);
-    green[at] += (int) (area * g + 0.5f);
-    blue[at] += (int) (area * b + 0.5f);
-    if (square > 0) {
-      cosine[at] += Math.round(area * (dyMm * dyMm - dxMm * dxMm) / square);
-      sine[at] += Math.round(area * 2 * dxMm * dyMm / square);
-    }
+    float length = (float) Math.sqrt(square);
+    float area = length * broadMm * (float) (UNIT / (CELL_MM * CELL_MM));
+    sums[at] += (int) (area + 0.5f);
+    sums[at + LIGHT] += (int) (area * lightened + 0.5f);
+    sums[at + RED] += (int) (area * r + 0.5f);
+    sums[at + GREEN] += (int) (area * g + 0.5f);
+    sums[at + BLUE] += (int) (area * b + 0.5f);
+    float per = area / Math.max(square, 1e-12f);
+    sums[at + COSINE] += rounded(per * (dyMm * dyMm - dxMm * dxMm));
+    sums[at + SINE] += rounded(per * 2 * dxMm * dyMm);
+  }
+
+  /** To the nearest whole number, of either sign. */
+  private static int rounded(double value) {
+    return (int) (value + (1 << 24) + 0.5) - (1 << 24);
+  }
+
+  /** Area of hair that is seen; it may exceed the cell's where much hair is half hidden. */
+  int seen(int cell) {
+    return sums[SUMS * cell];
+  }
+
+  /** The part of it that is lightened. */
+  int light(int cell) {
+    return sums[SUMS * cell + LIGHT];
+  }
+
+  /** Area times linear red. */
+  int red(int cell) {
+    return sums[SUMS * cell + RED];
+  }
+
+  int green(int cell) {
+    return sums[SUMS * cell + GREEN];
+  }
+
+  int blue(int cell) {
+    return sums[SUMS * cell + BLUE];
+  }
+
+  /** Area times the cosine of twice the angle between hair and upright. */
+  int cosine(int cell) {
+    return sums[SUMS * cell + COSINE];
+  }
+
+  int sine(int cell) {
+    return sums[SUMS * cell + SINE];
   }
 }

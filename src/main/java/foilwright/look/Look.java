@@ -41,6 +41,7 @@ public final class Look {
   public static Look at(
       Strands strands, Dye dye, Studio studio, LookSettings settings, Watch watch) {
     Painting.Hairs hairs = hairs(strands, dye, settings.colours());
+    Coat.Sample sample = new Coat.Sample(strands);
     byte[] seen = new byte[strands.pointCount()];
     Map<LookSide, LookPicture> pictures = new EnumMap<>(LookSide.class);
     Map<LookSide, Halves> maps = new EnumMap<>(LookSide.class);
@@ -49,7 +50,8 @@ public final class Look {
       Bust bust = studio.bust(side);
       int done = pictures.size();
       Painting.Result result =
-          Painting.of(strands, hairs, bust, seen, share -> watch.goOn((done + share) / sides));
+          Painting.of(
+              strands, sample, hairs, bust, seen, share -> watch.goOn((done + share) / sides));
       pictures.put(side, result.picture());
       maps.put(side, result.maps());
       watch.told(pictures.size() / (double) sides);

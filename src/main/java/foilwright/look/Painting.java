@@ -53,18 +53,20 @@ final class Painting {
   /** What one side shows. */
   record Result(LookPicture picture, Halves maps) {}
 
-  private Painting(Strands strands, Hairs hairs, Bust bust, byte[] seen, Watch watch) {
+  private Painting(
+      Strands strands, Coat.Sample sample, Hairs hairs, Bust bust, byte[] seen, Watch watch) {
     this.strands = strands;
     this.bust = bust;
     window = bust.window;
-    coat = Coat.of(strands, bust);
+    coat = Coat.of(sample, bust);
     watch.told(COAT_SHARE);
     unit = Brush.unit(Coat.hairMm(strands), window) * Brush.SUPER * Brush.SUPER;
     maps = draw(hairs, seen, watch);
   }
 
-  static Result of(Strands strands, Hairs hairs, Bust bust, byte[] seen, Watch watch) {
-    Painting painting = new Painting(strands, hairs, bust, seen, watch);
+  static Result of(
+      Strands strands, Coat.Sample sample, Hairs hairs, Bust bust, byte[] seen, Watch watch) {
+    Painting painting = new Painting(strands, sample, hairs, bust, seen, watch);
     return new Result(painting.develop(), painting.maps);
   }
 
@@ -73,19 +75,19 @@ final class Painting {
     void run(int slice, int fromHair, int toHair);
   }
 
-  /** Works on all hair, in parts side by side. */
-  static void slices(Strands strands, Slice work) {
-    int halfway = strands.roots().halfway();
+  /** Works on both halves side by side. */
+  static void slices(int halfway, int count, Slice work) {
     IntStream.range(0, SLICES)
         .parallel()
-        .forEach(s -> work.run(s, s == 0 ? 0 : halfway, s == 0 ? halfway : strands.count()));
+        .forEach(s -> work.run(s, s == 0 ? 0 : halfway, s == 0 ? halfway : count));
   }
 
   private Halves draw(Hairs hairs, byte[] seen, Watch watch) {
     FigureMap[] maps = new FigureMap[SLICES];
     AtomicInteger drawn = new AtomicInteger();
     slices(
-        strands,
+        strands.roots().halfway(),
+        strands.count(),
         (slice, from, to) -> {
           Brush brush = new Brush(strands, hairs, window, coat, seen);
           for (int h = from; h < to; h++) {

@@ -40,12 +40,12 @@ final class Reading {
 
     Half(FigureMap map) {
       this.map = map;
-      seen = of(map.seen);
-      light = of(map.light);
+      seen = of(map::seen);
+      light = of(map::light);
     }
 
-    private Box of(int[] values) {
-      return Box.of(cell -> part[cell] ? values[cell] : 0, width, height);
+    private Box of(Box.Cell values) {
+      return Box.of(cell -> part[cell] ? values.at(cell) : 0, width, height);
     }
 
     /** What the lightened share about a place differs by from that round about; NaN unseen. */
@@ -71,8 +71,9 @@ final class Reading {
     window = maps.window();
     width = maps.width();
     height = maps.height();
-    int[] all = maps.first().seen;
-    Box cover = Box.of(cell -> (double) all[cell] + maps.second().seen[cell], width, height);
+    FigureMap one = maps.first();
+    FigureMap other = maps.second();
+    Box cover = Box.of(cell -> (double) one.seen(cell) + other.seen(cell), width, height);
     part = new boolean[width * height];
     double enough = ENOUGH * FigureMap.UNIT * (2 * COVER_CELLS + 1) * (2 * COVER_CELLS + 1);
     for (int row = 0; row < height; row++) {
@@ -266,9 +267,9 @@ final class Reading {
 
   /** Colours about every second place of every second row, as far as a half shows there. */
   private Colour.Lab[] labs(Half half, int across, int down) {
-    Box red = half.of(half.map.red);
-    Box green = half.of(half.map.green);
-    Box blue = half.of(half.map.blue);
+    Box red = half.of(half.map::red);
+    Box green = half.of(half.map::green);
+    Box blue = half.of(half.map::blue);
     Colour.Lab[] labs = new Colour.Lab[across * down];
     for (int row = 0; row < height; row += CONTRAST_STEP) {
       for (int column = 0; column < width; column += CONTRAST_STEP) {

@@ -94,11 +94,11 @@ record Runs(double perLine, double widthMm, double finestMm) {
       light = new double[2][count][length + 1];
       square = new double[count][length];
       int width = maps.width();
-      int[] cosines = maps.first().cosine;
-      int[] sines = maps.first().sine;
+      FigureMap one = maps.first();
+      FigureMap other = maps.second();
       Box cosine =
-          Box.of(at -> (double) cosines[at] + maps.second().cosine[at], width, maps.height());
-      Box sine = Box.of(at -> (double) sines[at] + maps.second().sine[at], width, maps.height());
+          Box.of(at -> (double) one.cosine(at) + other.cosine(at), width, maps.height());
+      Box sine = Box.of(at -> (double) one.sine(at) + other.sine(at), width, maps.height());
       for (int i = 0; i < count; i++) {
         for (int at = 0; at < length; at++) {
           int row = across ? i * LINE_STEP : at;
@@ -131,8 +131,8 @@ record Runs(double perLine, double widthMm, double finestMm) {
         int y = row + k;
         if (y >= 0 && y < map.height && x >= 0 && x < map.width && part[y * map.width + x]) {
           int at = y * map.width + x;
-          seen[half][i][column + 1] += map.seen[at];
-          light[half][i][column + 1] += map.light[at];
+          seen[half][i][column + 1] += map.seen(at);
+          light[half][i][column + 1] += map.light(at);
         }
       }
     }
@@ -141,8 +141,8 @@ record Runs(double perLine, double widthMm, double finestMm) {
       for (int x = Math.max(0, column - REACH); x <= Math.min(map.width - 1, column + REACH); x++) {
         int at = row * map.width + x;
         if (part[at]) {
-          seen[half][i][row + 1] += map.seen[at];
-          light[half][i][row + 1] += map.light[at];
+          seen[half][i][row + 1] += map.seen(at);
+          light[half][i][row + 1] += map.light(at);
         }
       }
     }
