@@ -96,8 +96,7 @@ record Runs(double perLine, double widthMm, double finestMm) {
       int width = maps.width();
       FigureMap one = maps.first();
       FigureMap other = maps.second();
-      Box cosine =
-          Box.of(at -> (double) one.cosine(at) + other.cosine(at), width, maps.height());
+      Box cosine = Box.of(at -> (double) one.cosine(at) + other.cosine(at), width, maps.height());
       Box sine = Box.of(at -> (double) one.sine(at) + other.sine(at), width, maps.height());
       for (int i = 0; i < count; i++) {
         for (int at = 0; at < length; at++) {
