@@ -251,7 +251,8 @@ public final class Planning {
             with,
             workspace.heads().hair(head, person.hair()),
             request.wish().or(person::wish),
-            request.working());
+            request.working(),
+            request.clocked());
     Workbench.Laid laid = bench.lay(drawn);
     Optional<Trimmed> trimmed = Optional.empty();
     if (request.limits().any()) {

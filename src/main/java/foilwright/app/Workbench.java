@@ -55,6 +55,7 @@ final class Workbench {
   private final HairOnHead hair;
   private final Optional<Level> wish;
   private final Working working;
+  private final boolean clocked;
   private final Length meanLength;
 
   Workbench(
@@ -63,20 +64,22 @@ final class Workbench {
       PlannedHouse with,
       HairOnHead hair,
       Optional<Level> wish,
-      Working working) {
+      Working working,
+      boolean clocked) {
     this.heads = heads;
     this.room = room;
     this.with = with;
     this.hair = hair;
     this.wish = wish;
     this.working = working;
+    this.clocked = clocked;
     this.meanLength = hair.meanLength(hair.head().scalp());
   }
 
   /**
    * A pattern laid on the head.
    *
-   * @param times absent when a mix slot has no product or there is no foil
+   * @param times absent when none are wanted, a mix slot has no product or there is no foil
    * @param order what a search for a better order found, when one was asked for
    */
   record Laid(
@@ -114,7 +117,7 @@ final class Workbench {
     Placement placement = laid.placement();
     boolean filled =
         placement.foils().stream().allMatch(foil -> with.products().containsKey(foil.mix()));
-    if (placement.foils().isEmpty() || !filled) {
+    if (!clocked || placement.foils().isEmpty() || !filled) {
       return new Laid(pattern, placement, lift(placement), Optional.empty(), Optional.empty());
     }
     if (working.aims().isEmpty()) {

@@ -122,7 +122,8 @@ final class PlanOptions {
         Options.find(options, "--level").map(PlanOptions::level),
         Optional.of(day(options, terminal)),
         working(options),
-        limits(options));
+        limits(options),
+        true);
   }
 
   private static Level level(String text) {

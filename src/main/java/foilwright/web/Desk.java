@@ -11,6 +11,7 @@ import foilwright.app.PageDrawings;
 import foilwright.app.PatternDesk;
 import foilwright.app.Plan;
 import foilwright.app.PlanOutcome;
+import foilwright.app.PlanRequest;
 import foilwright.app.Planning;
 import foilwright.app.Remedies;
 import foilwright.app.Remedy;
@@ -35,6 +36,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.WeakHashMap;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
@@ -107,16 +109,22 @@ final class Desk {
   }
 
   private WorkPage page(Ask ask, Remark remark) {
-    checked(ask);
     return page(
-        ask, remark, Planning.plan(workspace, ask.request(today.get()), step -> {}, this::begin));
+        ask, remark, request -> Planning.plan(workspace, request, step -> {}, this::begin));
   }
 
   /**
-   * The page of a plan.
+   * The page of a plan without clocks, and with them when it is asked for them.
    *
-   * @param outcome of the pattern as it is, or as a change that is not saved makes it
+   * @param planning of the pattern as it is, or as a change that is not saved makes it
    */
+  private WorkPage page(Ask ask, Remark remark, Function<PlanRequest, PlanOutcome> planning) {
+    checked(ask);
+    PlanRequest request = ask.request(today.get());
+    return page(ask, remark, planning.apply(request.withoutClocks()))
+        .withClocked(() -> page(ask, remark, planning.apply(request)));
+  }
+
   private WorkPage page(Ask ask, Remark remark, PlanOutcome outcome) {
     PatternDesk.Open open = open(ask);
     Choices choices = checked(ask);
@@ -142,7 +150,8 @@ final class Desk {
             + plan.map(p -> " " + p.totals().foils() + " foils.").orElse(" There is no plan."),
         remark.notice(),
         remark.other(),
-        writer.map(PageWriter::figures).orElse(List.of()),
+        writer.map(PageWriter::placed).orElse(List.of()),
+        writer.map(PageWriter::clocked).orElse(List.of()),
         looks,
         writer.map(w -> w.cards(looks)).orElse(List.of()),
         drawings.map(d -> d.views(plan.orElseThrow())).orElse(List.of()),
@@ -154,7 +163,8 @@ final class Desk {
         Arrays.stream(Caution.values()).map(Caution::text).toList(),
         plan.flatMap(Plan::times).map(t -> !t.visits().isEmpty()).orElse(false),
         PatternPanel.of(open.pattern(), ask.unit()),
-        Answer.WHOLE);
+        Answer.WHOLE,
+        () -> page(ask, remark));
   }
 
   private void begin(Head head) {
@@ -173,6 +183,12 @@ final class Desk {
   Optional<Plan> plan(Ask ask) {
     checked(ask);
     return Planning.plan(workspace, ask.request(today.get()), step -> {}).plan();
+  }
+
+  /** The same plan without clocks, which is there sooner. */
+  private Optional<Plan> placed(Ask ask) {
+    checked(ask);
+    return Planning.plan(workspace, ask.request(today.get()).withoutClocks(), step -> {}).plan();
   }
 
   /** The same without a pace that its house has not. */
@@ -284,7 +300,8 @@ final class Desk {
   }
 
   private static WorkPage marked(WorkPage page, Form.Sent sent) {
-    return page.withPanel(new PatternPanel(Form.marked(page.panel().groups(), sent)));
+    return page.with(
+        each -> each.withPanel(new PatternPanel(Form.marked(each.panel().groups(), sent))));
   }
 
   private static String first(Map<String, List<String>> typed, String key) {
@@ -339,19 +356,23 @@ final class Desk {
     } catch (SectionFields.WrongField e) {
       return wrong(ask, index, typed, e.key(), e.getMessage());
     }
-    PlanOutcome outcome =
-        Planning.plan(
-            workspace,
-            ask.request(today.get()),
-            step -> {},
-            this::begin,
-            before -> before.withSection(index, s -> changed));
-    return new Changed(End.DONE, page(ask, trial, outcome));
+    return new Changed(
+        End.DONE,
+        page(
+            ask,
+            trial,
+            request ->
+                Planning.plan(
+                    workspace,
+                    request,
+                    step -> {},
+                    this::begin,
+                    before -> before.withSection(index, s -> changed))));
   }
 
   /** The handles of a section, if one is asked for, and of the part line. */
   List<HandleMark> handles(Ask ask, OptionalInt section) {
-    Optional<Plan> plan = plan(ask);
+    Optional<Plan> plan = placed(ask);
     if (plan.isEmpty()) {
       return List.of();
     }
@@ -376,7 +397,7 @@ final class Desk {
   }
 
   private Plan planned(Ask ask) {
-    return plan(ask).orElseThrow(() -> new NoSuchElementException("There is no plan to change."));
+    return placed(ask).orElseThrow(() -> new NoSuchElementException("There is no plan to change."));
   }
 
   private static SectionFields fields(Ask ask, Plan plan) {
@@ -424,14 +445,21 @@ final class Desk {
       Ask ask, int section, Map<String, String> typed, String key, String message) {
     WorkPage page =
         page(ask, new Remark("Not changed: " + message + ".", key.isEmpty() ? message : "", ""));
+    return new Changed(
+        End.WRONG, page.with(each -> marked(each, section, key, typed.getOrDefault(key, ""), message)));
+  }
+
+  private static WorkPage marked(
+      WorkPage page, int section, String key, String typed, String message) {
     List<Card> cards = new ArrayList<>(page.cards());
     Card card = cards.get(section);
-    List<SectionField> fields =
-        card.fields().stream()
-            .map(f -> f.key().equals(key) ? f.wrong(typed.getOrDefault(key, ""), message) : f)
-            .toList();
-    cards.set(section, card.withFields(fields));
-    return new Changed(End.WRONG, page.withCards(cards));
+    cards.set(
+        section,
+        card.withFields(
+            card.fields().stream()
+                .map(f -> f.key().equals(key) ? f.wrong(typed, message) : f)
+                .toList()));
+    return page.withCards(cards);
   }
 
   /**
@@ -451,7 +479,7 @@ final class Desk {
    */
   Changed cure(Ask ask, String revision, String words) throws IOException {
     Remedy remedy =
-        page(ask).looks().stream()
+        page(ask).clocked().get().looks().stream()
             .flatMap(look -> look.remedies().stream())
             .filter(each -> each.words().equals(words))
             .findFirst()

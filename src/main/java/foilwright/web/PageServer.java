@@ -68,7 +68,7 @@ public final class PageServer {
 
   /** Makes the first page while the server starts, so that a person need not wait for it. */
   private void warmUp() {
-    templates.render("page.jte", desk.page(Ask.FIRST), new StringOutput());
+    templates.render("page.jte", desk.page(Ask.FIRST).clocked().get(), new StringOutput());
   }
 
   /**
@@ -197,11 +197,13 @@ public final class PageServer {
     if (!Optional.ofNullable(context.header("HX-Current-URL")).orElse("").endsWith(address)) {
       context.header("HX-Push-Url", address);
     }
-    WorkPage sent = page.withAnswer(answer(context, true).forParts(page.parts()));
-    if (sent.isPatch()) {
+    Answer answer = answer(context, true).forParts(page.parts());
+    if (answer.isPatch()) {
       context.header("HX-Reswap", "none");
+      show(context, "patch.jte", page.withAnswer(answer));
+    } else {
+      show(context, "work.jte", page.clocked().get().withAnswer(answer));
     }
-    show(context, sent.isPatch() ? "patch.jte" : "work.jte", sent);
   }
 
   private void sorry(Context context, int status, String words) {
@@ -218,7 +220,7 @@ public final class PageServer {
     if (earlier.isDamaged(ask)) {
       context.redirect(EarlierPages.address(ask), HttpStatus.SEE_OTHER);
     } else {
-      show(context, "page.jte", desk.page(ask));
+      show(context, "page.jte", desk.page(ask).clocked().get());
     }
   }
 
@@ -231,7 +233,7 @@ public final class PageServer {
   }
 
   private void later(Context context) {
-    show(context, "later.jte", desk.page(ask(context)).withAnswer(answer(context, false)));
+    show(context, "later.jte", desk.page(ask(context)).clocked().get().withAnswer(answer(context, false)));
   }
 
   private void change(Context context) throws IOException {

@@ -57,17 +57,21 @@ final class PageWriter {
 
   // Figures.
 
-  List<Figure> figures() {
-    List<Figure> figures = new ArrayList<>();
-    figures.add(new Figure("Foils", Integer.toString(plan.totals().foils()), ""));
-    figures.add(
+  /** What is known when the foils are placed. */
+  List<Figure> placed() {
+    return List.of(
+        new Figure("Foils", Integer.toString(plan.totals().foils()), ""),
         new Figure(
             "Placing",
             Measure.range(plan.placingTime().p50(), plan.placingTime().p90()),
-            "half of days to nine in ten"));
-    plan.times().ifPresentOrElse(times -> times(times, figures), () -> noTimes(figures));
-    figures.add(
+            "half of days to nine in ten"),
         new Figure("Lightened", Measure.share(plan.totals().lightenedShare()), "of all hair"));
+  }
+
+  /** What is known when the visit is on the clocks. */
+  List<Figure> clocked() {
+    List<Figure> figures = new ArrayList<>();
+    plan.times().ifPresentOrElse(times -> times(times, figures), () -> noTimes(figures));
     return figures;
   }
 

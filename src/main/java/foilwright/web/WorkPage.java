@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -24,7 +25,11 @@ import java.util.stream.Stream;
  * @param notice what a person must read before going on; empty when there is nothing
  * @param other name of a pattern to go to instead; empty when there is none
  * @param clock draws it when it is asked for
+ * @param placed figures that are known when the foils are placed
+ * @param timed figures that are known when the visit is on the clocks
  * @param answer how much of it is sent
+ * @param clocked the same page with all that comes of putting the visit on the clocks; this page
+ *     need not have it
  */
 public record WorkPage(
     Ask ask,
@@ -39,7 +44,8 @@ public record WorkPage(
     String said,
     String notice,
     String other,
-    List<Figure> figures,
+    List<Figure> placed,
+    List<Figure> timed,
     List<Look> looks,
     List<Card> cards,
     List<Picture> views,
@@ -51,10 +57,11 @@ public record WorkPage(
     List<String> cautions,
     boolean hasVisit,
     PatternPanel panel,
-    Answer answer) {
+    Answer answer,
+    Supplier<WorkPage> clocked) {
   private static final List<String> PARTS =
       Stream.of(
-              "top", "figures", "notice", "steps", "origin", "general", "clock", "foils", "mix",
+              "top", "placed", "timed", "first", "notice", "steps", "origin", "general", "clock", "foils", "mix",
               "looks", "papers")
           .map(name -> "part-" + name)
           .toList();
@@ -124,45 +131,27 @@ public record WorkPage(
 
   WorkPage withAnswer(Answer sent) {
     return new WorkPage(
-        ask, choices, token, revision, own, canUndo, canRedo, title, summary, said, notice, other,
-        figures, looks, cards, views, clock, foils, bowls, toner, onFile, cautions, hasVisit, panel,
-        sent);
+        ask, choices, token, revision, own, canUndo, canRedo, title, summary, said, notice, other, placed, timed, looks, cards, views, clock, foils, bowls, toner, onFile, cautions, hasVisit, panel, sent, clocked);
   }
 
   WorkPage withCards(List<Card> others) {
     return new WorkPage(
-        ask, choices, token, revision, own, canUndo, canRedo, title, summary, said, notice, other,
-        figures, looks, others, views, clock, foils, bowls, toner, onFile, cautions, hasVisit,
-        panel, answer);
+        ask, choices, token, revision, own, canUndo, canRedo, title, summary, said, notice, other, placed, timed, looks, others, views, clock, foils, bowls, toner, onFile, cautions, hasVisit, panel, answer, clocked);
   }
 
-  WorkPage withPanel(PatternPanel other) {
+  WorkPage withPanel(PatternPanel changed) {
     return new WorkPage(
-        ask,
-        choices,
-        token,
-        revision,
-        own,
-        canUndo,
-        canRedo,
-        title,
-        summary,
-        said,
-        notice,
-        this.other,
-        figures,
-        looks,
-        cards,
-        views,
-        clock,
-        foils,
-        bowls,
-        toner,
-        onFile,
-        cautions,
-        hasVisit,
-        other,
-        answer);
+        ask, choices, token, revision, own, canUndo, canRedo, title, summary, said, notice, other, placed, timed, looks, cards, views, clock, foils, bowls, toner, onFile, cautions, hasVisit, changed, answer, clocked);
+  }
+
+  WorkPage withClocked(Supplier<WorkPage> page) {
+    return new WorkPage(
+        ask, choices, token, revision, own, canUndo, canRedo, title, summary, said, notice, other, placed, timed, looks, cards, views, clock, foils, bowls, toner, onFile, cautions, hasVisit, panel, answer, page);
+  }
+
+  /** Changed alike with clocks and without. */
+  WorkPage with(UnaryOperator<WorkPage> change) {
+    return change.apply(this).withClocked(() -> clocked.get().with(change));
   }
 
   /** Questions without an answer on file, in words; empty when there is none. */

@@ -313,7 +313,7 @@ async function tryOut(its) {
 
 /** Shows of a trial what is seen of it; its fields stay as they are typed. */
 function show(its, parts) {
-  const seen = parts.filter((part) => /^(drawing-|part-figures$|card-said-)/.test(part.id));
+  const seen = parts.filter((part) => /^(drawing-|part-placed$|card-said-)/.test(part.id));
   for (const before of putParts(seen)) {
     if (!its.shown.has(before.id)) its.shown.set(before.id, before);
   }

@@ -260,8 +260,8 @@ document.body.addEventListener('htmx:beforeRequest', () => {
   busy = true;
 });
 // A change is answered with the parts of the page that differ from what it shows, the large view
-// among them; the other views, clock, foils and mix follow when no other change is under way.
-const LATER = ['part-clock', 'part-foils', 'part-mix'];
+// among them; all that the clocks tell and the other views follow when no other change is under way.
+const LATER = ['part-timed', 'part-first', 'part-clock', 'part-foils', 'part-mix', 'part-looks'];
 let asking = null;
 
 function shown() {
@@ -269,7 +269,7 @@ function shown() {
   return marks.length ? { have: marks.join(' '), large } : {};
 }
 
-/** Puts parts, none with a form, in place of those of the same names; gives what was there. */
+/** Puts parts in place of those of the same names; gives what was there. */
 export function putParts(parts) {
   const before = [];
   for (const part of parts) {
@@ -277,6 +277,7 @@ export function putParts(parts) {
     if (here) {
       part.removeAttribute('hx-swap-oob');
       here.replaceWith(part);
+      if (part.querySelector('[hx-post]')) window.htmx.process(part);
       before.push(here);
     }
   }
