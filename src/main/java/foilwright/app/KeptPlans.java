@@ -6,7 +6,10 @@ import foilwright.pattern.Pattern;
 import java.util.Optional;
 import java.util.function.Supplier;
 
-/** The plans that were made last, with clocks and without, for what is asked of one again: its sheets, its models, undo. */
+/**
+ * The plans that were made last, with clocks and without, for what is asked of one again: its
+ * sheets, its models, undo.
+ */
 final class KeptPlans {
   private static final int MOST = 16;
 

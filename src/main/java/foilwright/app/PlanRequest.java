@@ -17,8 +17,8 @@ import java.util.Optional;
  * @param on day of the visit, for what has grown out and for the age of tests
  * @param working how the foils are worked
  * @param limits what the plan must keep within
- * @param clocked whether the visit is put on the clocks, which takes longest; a plan that is not has
- *     no times, and keeps within no limit and the pattern's own order
+ * @param clocked whether the visit is put on the clocks, which takes longest; a plan that is not
+ *     has no times, and keeps within no limit and the pattern's own order
  */
 public record PlanRequest(
     String pattern,
@@ -95,7 +95,6 @@ public record PlanRequest(
 
   /** The same without clocks. */
   public PlanRequest withoutClocks() {
-    return new PlanRequest(
-        pattern, guest, house, pace, part, wish, on, working, limits, false);
+    return new PlanRequest(pattern, guest, house, pace, part, wish, on, working, limits, false);
   }
 }

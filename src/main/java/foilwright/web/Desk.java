@@ -109,8 +109,7 @@ final class Desk {
   }
 
   private WorkPage page(Ask ask, Remark remark) {
-    return page(
-        ask, remark, request -> Planning.plan(workspace, request, step -> {}, this::begin));
+    return page(ask, remark, request -> Planning.plan(workspace, request, step -> {}, this::begin));
   }
 
   /**
@@ -446,7 +445,8 @@ final class Desk {
     WorkPage page =
         page(ask, new Remark("Not changed: " + message + ".", key.isEmpty() ? message : "", ""));
     return new Changed(
-        End.WRONG, page.with(each -> marked(each, section, key, typed.getOrDefault(key, ""), message)));
+        End.WRONG,
+        page.with(each -> marked(each, section, key, typed.getOrDefault(key, ""), message)));
   }
 
   private static WorkPage marked(

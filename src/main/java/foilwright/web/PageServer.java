@@ -233,7 +233,10 @@ public final class PageServer {
   }
 
   private void later(Context context) {
-    show(context, "later.jte", desk.page(ask(context)).clocked().get().withAnswer(answer(context, false)));
+    show(
+        context,
+        "later.jte",
+        desk.page(ask(context)).clocked().get().withAnswer(answer(context, false)));
   }
 
   private void change(Context context) throws IOException {

@@ -61,8 +61,8 @@ public record WorkPage(
     Supplier<WorkPage> clocked) {
   private static final List<String> PARTS =
       Stream.of(
-              "top", "placed", "timed", "first", "notice", "steps", "origin", "general", "clock", "foils", "mix",
-              "looks", "papers")
+              "top", "placed", "timed", "first", "notice", "steps", "origin", "general", "clock",
+              "foils", "mix", "looks", "papers")
           .map(name -> "part-" + name)
           .toList();
 
@@ -131,22 +131,30 @@ public record WorkPage(
 
   WorkPage withAnswer(Answer sent) {
     return new WorkPage(
-        ask, choices, token, revision, own, canUndo, canRedo, title, summary, said, notice, other, placed, timed, looks, cards, views, clock, foils, bowls, toner, onFile, cautions, hasVisit, panel, sent, clocked);
+        ask, choices, token, revision, own, canUndo, canRedo, title, summary, said, notice, other,
+        placed, timed, looks, cards, views, clock, foils, bowls, toner, onFile, cautions, hasVisit,
+        panel, sent, clocked);
   }
 
   WorkPage withCards(List<Card> others) {
     return new WorkPage(
-        ask, choices, token, revision, own, canUndo, canRedo, title, summary, said, notice, other, placed, timed, looks, others, views, clock, foils, bowls, toner, onFile, cautions, hasVisit, panel, answer, clocked);
+        ask, choices, token, revision, own, canUndo, canRedo, title, summary, said, notice, other,
+        placed, timed, looks, others, views, clock, foils, bowls, toner, onFile, cautions, hasVisit,
+        panel, answer, clocked);
   }
 
   WorkPage withPanel(PatternPanel changed) {
     return new WorkPage(
-        ask, choices, token, revision, own, canUndo, canRedo, title, summary, said, notice, other, placed, timed, looks, cards, views, clock, foils, bowls, toner, onFile, cautions, hasVisit, changed, answer, clocked);
+        ask, choices, token, revision, own, canUndo, canRedo, title, summary, said, notice, other,
+        placed, timed, looks, cards, views, clock, foils, bowls, toner, onFile, cautions, hasVisit,
+        changed, answer, clocked);
   }
 
   WorkPage withClocked(Supplier<WorkPage> page) {
     return new WorkPage(
-        ask, choices, token, revision, own, canUndo, canRedo, title, summary, said, notice, other, placed, timed, looks, cards, views, clock, foils, bowls, toner, onFile, cautions, hasVisit, panel, answer, page);
+        ask, choices, token, revision, own, canUndo, canRedo, title, summary, said, notice, other,
+        placed, timed, looks, cards, views, clock, foils, bowls, toner, onFile, cautions, hasVisit,
+        panel, answer, page);
   }
 
   /** Changed alike with clocks and without. */
