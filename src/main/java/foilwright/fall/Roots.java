@@ -441,8 +441,14 @@ public final class Roots {
       TriangleMesh mesh = head.mesh();
       double[] start = new double[mesh.vertexCount()];
       Arrays.fill(start, Double.POSITIVE_INFINITY);
-      // A part in the middle is combed to its end: the whorl then turns to neither side.
-      double swirl = head.part().side() == PartSide.CENTRE ? 0 : 1;
+      // A part in the middle is combed to its end: the whorl then turns to neither side. With a part
+      // on the other side it is the mirror image, since nobody says which way a guest's turns.
+      double swirl =
+          switch (head.part().side()) {
+            case CENTRE -> 0;
+            case RIGHT -> -1;
+            case LEFT, NONE -> 1;
+          };
       Vector3 whorl =
           head.nearestOnScalp(
                   head.centreLine()

@@ -443,7 +443,7 @@ class FallIdentityTest {
     assertEquals(FULL.hairs(HEAD.scalp()), roots.count() * roots.each(), 1);
   }
 
-  /** Of any cap of the scalp, samples are the integral's share to 1 %, zone factors and all. */
+  /** Zone by zone, samples are the integral's share to 1 %, zone factors and all. */
   @Test
   void samplesAgreeWithTheIntegralOfDensity() {
     HairOnHead uneven =
