@@ -1,6 +1,5 @@
 package foilwright.fall;
 
-import foilwright.anatomy.PartSide;
 import foilwright.anatomy.Zone;
 import foilwright.geometry.Vector3;
 import foilwright.geometry.surface.DirectionField;
@@ -441,7 +440,8 @@ public final class Roots {
       TriangleMesh mesh = head.mesh();
       double[] start = new double[mesh.vertexCount()];
       Arrays.fill(start, Double.POSITIVE_INFINITY);
-      // A part in the middle is combed to its end: the whorl then turns to neither side. With a part
+      // A part in the middle is combed to its end: the whorl then turns to neither side. With a
+      // part
       // on the other side it is the mirror image, since nobody says which way a guest's turns.
       double swirl =
           switch (head.part().side()) {

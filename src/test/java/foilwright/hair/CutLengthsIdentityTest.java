@@ -169,8 +169,8 @@ class CutLengthsIdentityTest {
   }
 
   /**
-   * Along the front hairline a frame runs from its shortest on the centre line to its longest at 0.4
-   * of the arc from ear to ear, and shortens nothing behind its depth and fade.
+   * Along the front hairline a frame runs from its shortest on the centre line to its longest at
+   * 0.4 of the arc from ear to ear, and shortens nothing behind its depth and fade.
    */
   @Test
   void aFaceFrameIsALineFromShortToLong() {
@@ -202,7 +202,9 @@ class CutLengthsIdentityTest {
     assertEquals(400, at(hair, HEAD.landmark(Landmark.APEX)), 1e-9);
   }
 
-  /** In the middle of a zone, farther than the blend from any other, a table's length is as typed. */
+  /**
+   * In the middle of a zone, farther than the blend from any other, a table's length is as typed.
+   */
   @Test
   void aTableGivesWhatWasTyped() {
     Lengths table =

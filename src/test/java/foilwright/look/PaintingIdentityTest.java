@@ -48,8 +48,7 @@ class PaintingIdentityTest {
   private static HairOnHead hair(PartSide part) {
     return HairOnHead.of(
         Head.usual(HeadKind.WOMAN).withPart(PartSetting.of(part)),
-        HairProfile.usual(Length.ofMillimetres(250))
-            .withCut(Haircut.of("one length", ONE_LENGTH)));
+        HairProfile.usual(Length.ofMillimetres(250)).withCut(Haircut.of("one length", ONE_LENGTH)));
   }
 
   private static Strands strands(HairOnHead hair, FallSettings settings) {
@@ -77,9 +76,9 @@ class PaintingIdentityTest {
   }
 
   /**
-   * Of white hair before a black figure a pixel shows the hair's weight, of black hair before a white
-   * one the figure's, as far as the hair's shade leaves it: together they are 1 wherever the hair
-   * does not shade, and nowhere more.
+   * Of white hair before a black figure a pixel shows the hair's weight, of black hair before a
+   * white one the figure's, as far as the hair's shade leaves it: together they are 1 wherever the
+   * hair does not shade, and nowhere more.
    */
   @ParameterizedTest
   @ValueSource(ints = {3000, 10_000, 100_000})
@@ -88,8 +87,7 @@ class PaintingIdentityTest {
     Strands strands = strands(hair, FallSettings.USUAL.withHairs(hairs));
     Studio studio = Studio.of(strands, 200);
     for (LookSide side : List.of(LookSide.FRONT, LookSide.BACK, LookSide.TOP)) {
-      Bust figure =
-          Bust.of(strands.body(), hair.head().form(), studio.bust(side).window);
+      Bust figure = Bust.of(strands.body(), hair.head().form(), studio.bust(side).window);
       Coat coat = Coat.of(strands, figure);
       LookPicture ofHair = flat(strands, figure, 1, 0);
       LookPicture ofFigure = flat(strands, figure, 0, 1);
@@ -122,8 +120,7 @@ class PaintingIdentityTest {
     HairOnHead hair = hair(PartSide.LEFT);
     Strands strands = strands(hair, FallSettings.USUAL.withHairs(hairs));
     Studio studio = Studio.of(strands, 200);
-    Bust figure =
-        Bust.of(strands.body(), hair.head().form(), studio.bust(LookSide.RIGHT).window);
+    Bust figure = Bust.of(strands.body(), hair.head().form(), studio.bust(LookSide.RIGHT).window);
     LookPicture white = flat(strands, figure, 1, 2);
     for (int row = 0; row < white.height(); row++) {
       for (int column = 0; column < white.width(); column++) {
@@ -156,11 +153,9 @@ class PaintingIdentityTest {
     double[][] draws = new double[6][];
     LookSettings settings = LookSettings.of(HairColours.usual(new Level(5))).withHeight(160);
     for (int i = 0; i < draws.length; i++) {
-      Strands strands =
-          strands(hair, FallSettings.USUAL.withHairs(8000).withSeed(firstSeed + i));
+      Strands strands = strands(hair, FallSettings.USUAL.withHairs(8000).withSeed(firstSeed + i));
       Dye dye = Dye.after(strands.roots(), placement, hair.head(), pattern, Length.ZERO);
-      Look look =
-          Look.at(strands, dye, Studio.of(strands, 160), settings, Watch.NOBODY);
+      Look look = Look.at(strands, dye, Studio.of(strands, 160), settings, Watch.NOBODY);
       LookFigures all = LookFigures.of(look);
       SideFigures front = all.sides().get(LookSide.FRONT);
       SideFigures back = all.sides().get(LookSide.BACK);
@@ -228,8 +223,8 @@ class PaintingIdentityTest {
   }
 
   /**
-   * Seen from a side, past the tail, hair of the nape that is combed up shows at least five times as
-   * much of its foils as under one length.
+   * Seen from a side, past the tail, hair of the nape that is combed up shows at least five times
+   * as much of its foils as under one length.
    */
   @Test
   void tiedUpShowsTheNapeFromTheSide() {
