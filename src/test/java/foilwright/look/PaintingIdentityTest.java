@@ -68,6 +68,7 @@ class PaintingIdentityTest {
     Arrays.fill(figure.blue, skin);
     return Painting.of(
             strands,
+            new Coat.Sample(strands),
             new Painting.Hairs(none, shades, bright),
             figure,
             new byte[strands.pointCount()],
@@ -88,7 +89,7 @@ class PaintingIdentityTest {
     Studio studio = Studio.of(strands, 200);
     for (LookSide side : List.of(LookSide.FRONT, LookSide.BACK, LookSide.TOP)) {
       Bust figure = Bust.of(strands.body(), hair.head().form(), studio.bust(side).window);
-      Coat coat = Coat.of(strands, figure);
+      Coat coat = Coat.of(new Coat.Sample(strands), figure);
       LookPicture ofHair = flat(strands, figure, 1, 0);
       LookPicture ofFigure = flat(strands, figure, 0, 1);
       int mixed = 0;
@@ -196,8 +197,10 @@ class PaintingIdentityTest {
     double sum = 0;
     double area = 0;
     for (FigureMap map : List.of(maps.first(), maps.second())) {
-      sum += Arrays.stream(map.red).asLongStream().sum();
-      area += Arrays.stream(map.seen).asLongStream().sum();
+      for (int cell = 0; cell < map.width * map.height; cell++) {
+        sum += map.red(cell);
+        area += map.seen(cell);
+      }
     }
     return sum / area;
   }
