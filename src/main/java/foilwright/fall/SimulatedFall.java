@@ -2,6 +2,7 @@ package foilwright.fall;
 
 import foilwright.geometry.Vector3;
 import foilwright.geometry.surface.DirectionField;
+import foilwright.geometry.surface.ScalarField;
 import foilwright.geometry.surface.TriangleMesh;
 import foilwright.hair.HairOnHead;
 import foilwright.hair.HairProfile;
@@ -43,8 +44,13 @@ public final class SimulatedFall {
       int t = strands.roots().triangle(h);
       sums[t] = sums[t].plus(way.times(1 / FOLLOWED_MM));
     }
+    boolean[] right = new boolean[sums.length];
+    ScalarField beside = hair.head().besidePart();
+    for (int t = 0; t < right.length; t++) {
+      right[t] = beside.at(t, 0) + beside.at(t, 1) + beside.at(t, 2) >= 0;
+    }
     for (int round = 0; round < ROUNDS; round++) {
-      sums = spread(mesh, sums);
+      sums = spread(mesh, sums, right);
     }
     Vector3[] directions = sums;
     return DirectionField.compute(
@@ -55,14 +61,14 @@ public final class SimulatedFall {
         });
   }
 
-  /** Each triangle's sum with its neighbours'. */
-  private static Vector3[] spread(TriangleMesh mesh, Vector3[] sums) {
+  /** Each triangle's sum with those of its neighbours on its side of the part. */
+  private static Vector3[] spread(TriangleMesh mesh, Vector3[] sums, boolean[] right) {
     Vector3[] next = new Vector3[sums.length];
     for (int t = 0; t < sums.length; t++) {
       Vector3 sum = sums[t].times(2);
       for (int k = 0; k < 3; k++) {
         int n = mesh.neighbour(t, k);
-        sum = n < 0 ? sum : sum.plus(sums[n]);
+        sum = n < 0 || right[n] != right[t] ? sum : sum.plus(sums[n]);
       }
       next[t] = sum;
     }

@@ -136,6 +136,9 @@ class PaintingIdentityTest {
       Fill.of(Run.ofMillimetres(4), new Background.Even(Run.ofMillimetres(9)))
           .withPicks(Pick.Weave.ofMillimetres(5, 4));
 
+  /** What Student's t of ten degrees of freedom passes as seldom as a normal number passes 3. */
+  private static final double THREE_SIGMA = 3.957;
+
   /** Figures that a mirror swaps, of some draws. */
   private static double[][] figures(PartSide part, RegionSide side, int firstSeed) {
     HairOnHead hair = hair(part);
@@ -205,7 +208,7 @@ class PaintingIdentityTest {
     return sum / area;
   }
 
-  /** Part and pattern mirrored: what was left is right, within three standard errors. */
+  /** Part and pattern mirrored: what was left is right, as near as six draws of each tell. */
   @Test
   void aMirroredLookIsTheSameMirrored() {
     double[][] here = figures(PartSide.RIGHT, RegionSide.RIGHT, 1);
@@ -213,7 +216,7 @@ class PaintingIdentityTest {
     for (int f = 0; f < here[0].length; f++) {
       double[] one = mean(here, f);
       double[] two = mean(there, f);
-      assertEquals(one[0], two[0], 3 * Math.hypot(one[1], two[1]), "figure " + f);
+      assertEquals(one[0], two[0], THREE_SIGMA * Math.hypot(one[1], two[1]), "figure " + f);
     }
     // Not because both sides were alike.
     assertTrue(mean(here, 0)[0] > 2 * mean(here, 1)[0]);
