@@ -10,6 +10,8 @@ public enum HandleKind {
   BACKGROUND,
   /** Angle of the partings from level. */
   ANGLE,
+  /** How far level or upright partings are turned, counter-clockwise as the viewer sees it. */
+  TURNED,
   /** From the hairline to where the section begins. */
   INSET,
   /** What is kept at the hairline inside the section. */
@@ -21,6 +23,6 @@ public enum HandleKind {
 
   /** Whether its value is an angle in degrees; else it is a length in millimetres. */
   public boolean isAngle() {
-    return this == ANGLE;
+    return this == ANGLE || this == TURNED;
   }
 }

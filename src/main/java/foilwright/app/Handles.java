@@ -40,8 +40,8 @@ import java.util.function.DoubleFunction;
  * laid on the head as it would be, and the handle goes where the parting goes. A way ends where the
  * value can no longer stand, where the parting jumps, or where the surface turns away from the
  * viewer. Between two stops of a way the parting itself lies within a millimetre of the straight
- * line. Where what is left over moves the partings too, as when it is shared between both ends,
- * there is no handle for what would not follow the hand.
+ * line. Where what is left over is shared between both ends a way ends where another number of
+ * slices would fit, and a background has no handle, since its edge hardly follows the hand.
  */
 public final class Handles {
   /** A value is tried this far on, mm; where that fails, in halves down to one. */
@@ -152,27 +152,26 @@ public final class Handles {
     double offset = mm(fill.offset());
     double slice = mm(fill.slice().first());
     Remainder remainder = fill.remainder();
-    if (remainder != Remainder.BALANCE) {
-      parting(
-              HandleKind.START,
-              offset,
-              0,
-              v -> fewer(1).withOffset(Extent.ofMillimetres(v)),
-              0,
-              true,
-              MIDDLE)
-          .ifPresent(handles::add);
-      DoubleFunction<Fill> thicker = v -> fewer(1).withSlice(first(fill.slice(), v));
-      parting(
-              HandleKind.SLICE,
-              slice,
-              LEAST_WIDTH_MM,
-              thicker,
-              0,
-              false,
-              widerEnd(slice, thicker, 0, false, NEAR_ONE_END))
-          .ifPresent(handles::add);
-    }
+    boolean balanced = remainder == Remainder.BALANCE;
+    parting(
+            HandleKind.START,
+            offset,
+            0,
+            v -> enough(1).withOffset(Extent.ofMillimetres(v)),
+            0,
+            true,
+            MIDDLE)
+        .ifPresent(handles::add);
+    DoubleFunction<Fill> thicker = v -> enough(1).withSlice(first(fill.slice(), v));
+    parting(
+            HandleKind.SLICE,
+            slice,
+            LEAST_WIDTH_MM,
+            thicker,
+            0,
+            balanced,
+            widerEnd(slice, thicker, 0, balanced, NEAR_ONE_END))
+        .ifPresent(handles::add);
     if (remainder == Remainder.LEAVE) {
       background().ifPresent(handles::add);
     }
@@ -220,6 +219,11 @@ public final class Handles {
 
   private static Run first(Run run, double mm) {
     return run.isEven() ? Run.ofMillimetres(mm) : new Run(Extent.ofMillimetres(mm), run.last());
+  }
+
+  /** The fill as it moves what is taken hold of: whole where what is left over is shared. */
+  private Fill enough(int slices) {
+    return section.fill().remainder() == Remainder.BALANCE ? section.fill() : fewer(slices);
   }
 
   /**
@@ -296,7 +300,13 @@ public final class Handles {
     List<List<Place>> ways = new ArrayList<>();
     for (int half = 0; half < drawn.size(); half++) {
       SectionTrial.Drawn its = drawn.get(half);
-      DoubleFunction<List<Polyline>> lines = known(v -> its.edge(set.apply(v), slice, first));
+      int count = slices(its, set.apply(value));
+      DoubleFunction<List<Polyline>> lines =
+          known(
+              v -> {
+                Fill fill = set.apply(v);
+                return has(its, fill, count) ? its.edge(fill, slice, first) : List.of();
+              });
       // The pair's lines run the other way round, so that its handle lies as in a mirror.
       double along = half == 0 ? share : 1 - share;
       longest(lines.apply(value))
@@ -311,6 +321,24 @@ public final class Handles {
           .ifPresent(tracks::add);
     }
     return handle(kind, value, tracks);
+  }
+
+  /** How many slices a fill makes where their number moves them; 0 where it does not. */
+  private static int slices(SectionTrial.Drawn drawn, Fill fill) {
+    int count = 0;
+    if (fill.remainder() == Remainder.BALANCE && fill.slices().isEmpty()) {
+      while (!drawn.edge(fill, count, true).isEmpty()) {
+        count++;
+      }
+    }
+    return count;
+  }
+
+  /** Whether a fill makes so many slices; with 0 any number will do. */
+  private static boolean has(SectionTrial.Drawn drawn, Fill fill, int count) {
+    return count == 0
+        || (!drawn.edge(fill, count - 1, true).isEmpty()
+            && drawn.edge(fill, count, true).isEmpty());
   }
 
   /** The same function, worked out once for each value. */
@@ -475,11 +503,20 @@ public final class Handles {
   private Optional<Handle> angle() {
     SectionShape shape = section.shape();
     Optional<Angle> angle = shape.findAngle();
-    if (angle.isEmpty()) {
+    boolean upright =
+        shape instanceof SectionShape.Horizontal || shape instanceof SectionShape.Vertical;
+    if (angle.isEmpty() && !upright) {
       return Optional.empty();
     }
+    HandleKind kind = upright ? HandleKind.TURNED : HandleKind.ANGLE;
+    double least = upright ? -STEEPEST_DEG : 0;
     double most = shape instanceof SectionShape.V ? STEEPEST_V_DEG : STEEPEST_DEG;
-    double value = angle.get().toDegrees();
+    double value = angle.orElse(section.turned()).toDegrees();
+    DoubleFunction<Section> set =
+        v ->
+            upright
+                ? section.withTurned(Angle.ofDegrees(v))
+                : section.withShape(shape.withAngle(Angle.ofDegrees(v)));
     Fill one = fewer(1);
     Map<Double, List<SectionTrial.Drawn>> forms = new HashMap<>();
     List<DoubleFunction<List<Polyline>>> halves = new ArrayList<>();
@@ -491,18 +528,18 @@ public final class Handles {
                   forms
                       .computeIfAbsent(
                           v,
-                          x -> trial.draw(section.withShape(shape.withAngle(Angle.ofDegrees(x)))))
+                          x -> trial.draw(set.apply(x)))
                       .get(h)
                       .edge(one, 0, true)));
     }
     List<Handle.Track> tracks = new ArrayList<>();
     for (View view : View.values()) {
       halves.stream()
-          .flatMap(lines -> turning(view, lines, value, most).stream())
+          .flatMap(lines -> turning(view, lines, value, least, most).stream())
           .findFirst()
           .ifPresent(tracks::add);
     }
-    return handle(HandleKind.ANGLE, value, tracks);
+    return handle(kind, value, tracks);
   }
 
   /**
@@ -510,7 +547,11 @@ public final class Handles {
    * parting has in the drawing at each angle.
    */
   private Optional<Handle.Track> turning(
-      View view, DoubleFunction<List<Polyline>> lines, double value, double most) {
+      View view,
+      DoubleFunction<List<Polyline>> lines,
+      double value,
+      double least,
+      double most) {
     Optional<Polyline> line = longest(lines.apply(value));
     if (line.isEmpty()) {
       return Optional.empty();
@@ -529,7 +570,7 @@ public final class Handles {
     if (middle.facing() < LEAST_FACING) {
       return Optional.empty();
     }
-    List<Turned> back = turned(lines, now, -STEP_DEG, 0);
+    List<Turned> back = turned(lines, now, -STEP_DEG, least);
     List<Turned> ahead = turned(lines, now, STEP_DEG, most);
     Collections.reverse(back);
     back.addAll(ahead.subList(1, ahead.size()));

@@ -23,6 +23,7 @@ import foilwright.pattern.SectionShape;
 import foilwright.pattern.WorkingOrder;
 import foilwright.problem.Problem;
 import foilwright.problem.Problems;
+import foilwright.problem.Severity;
 import foilwright.units.Angle;
 import foilwright.units.Area;
 import foilwright.units.Length;
@@ -315,7 +316,26 @@ public final class Placer {
       half.arms = layout.lay();
       half.problems.addAll(layout.problems());
       divide(half, path(half));
+      noteNothingPlaced(half, usable.get());
       leaveOut(half);
+    }
+  }
+
+  /** A section without a foil is told even where nothing else is wrong with it. */
+  private void noteNothingPlaced(Half half, Region usable) {
+    boolean told =
+        half.problems.toList().stream().anyMatch(p -> p.severity() != Severity.NOTE);
+    if (half.rows.stream().allMatch(List::isEmpty) && !told) {
+      half.problems.add(
+          Problem.warning(
+                  "nothing-placed",
+                  path(half) + ".shape",
+                  "The section \""
+                      + half.section.name()
+                      + "\" gets no foil on this head: from where it starts, none of its partings"
+                      + " is long enough for one.",
+                  "Start it from another edge, use another shape or region, or comb a part: without one, hair falls all round and its lines may lead nowhere.")
+              .at(usable.nearest(usable.areaCentroid())));
     }
   }
 

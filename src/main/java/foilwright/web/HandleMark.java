@@ -91,6 +91,7 @@ public record HandleMark(
       case SLICE -> SectionFields.SLICE;
       case BACKGROUND -> SectionFields.BACKGROUND;
       case ANGLE -> SectionFields.ANGLE;
+      case TURNED -> SectionFields.TURNED;
       case INSET -> SectionFields.INSET;
       case COVER_AT_HAIRLINE -> SectionFields.COVER_AT_HAIRLINE;
       case COVER_AT_PART -> SectionFields.COVER_AT_PART;
@@ -104,6 +105,7 @@ public record HandleMark(
       case SLICE -> "slice";
       case BACKGROUND -> "background";
       case ANGLE -> "angle from level";
+      case TURNED -> "turned";
       case INSET -> "inset from hairline";
       case COVER_AT_HAIRLINE -> "kept at hairline";
       case COVER_AT_PART -> "kept at part";

@@ -35,6 +35,10 @@ public record SectionField(
     return new SectionField(key, label, value, "", "", "", choices, "");
   }
 
+  SectionField withHint(String words) {
+    return new SectionField(key, label, value, unit, step, words, choices, error);
+  }
+
   SectionField wrong(String typed, String why) {
     return new SectionField(key, label, typed, unit, step, hint, choices, why);
   }

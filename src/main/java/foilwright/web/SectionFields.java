@@ -7,6 +7,7 @@ import foilwright.pattern.HeadDimensions;
 import foilwright.pattern.KeptCover;
 import foilwright.pattern.LowerEnd;
 import foilwright.pattern.RegionSpec;
+import foilwright.pattern.Remainder;
 import foilwright.pattern.Run;
 import foilwright.pattern.Section;
 import foilwright.pattern.SectionShape;
@@ -31,6 +32,7 @@ final class SectionFields {
   static final String BACKGROUND = "background";
   private static final String LAST_BACKGROUND = "last-background";
   static final String ANGLE = "angle";
+  static final String TURNED = "turned";
   private static final String LOWER_END = "lower-end";
   static final String INSET = "inset";
   static final String OFFSET = "offset";
@@ -62,6 +64,12 @@ final class SectionFields {
     }
   }
 
+  private static String noHandle(Remainder remainder) {
+    return remainder == Remainder.STRETCH
+        ? "stretched to the end of the section, so it has no handle on the head"
+        : "what is left over is shared between both ends, so it has no handle on the head";
+  }
+
   List<SectionField> of(Section section) {
     List<SectionField> fields = new ArrayList<>();
     Fill fill = section.fill();
@@ -77,8 +85,13 @@ final class SectionFields {
     fill.background()
         .findWidth()
         .ifPresent(
-            run ->
-                addRun(fields, run, BACKGROUND, "Background", LAST_BACKGROUND, "Last background"));
+            run -> {
+              addRun(fields, run, BACKGROUND, "Background", LAST_BACKGROUND, "Last background");
+              if (fill.remainder() != Remainder.LEAVE) {
+                int last = fields.size() - 1;
+                fields.set(last, fields.get(last).withHint(noHandle(fill.remainder())));
+              }
+            });
     section
         .shape()
         .findAngle()
@@ -87,6 +100,17 @@ final class SectionFields {
                 fields.add(
                     SectionField.typed(
                         ANGLE, "Angle from level", number(angle), "\u00b0", "1", "0 to 90")));
+    if (section.shape() instanceof SectionShape.Horizontal
+        || section.shape() instanceof SectionShape.Vertical) {
+      fields.add(
+          SectionField.typed(
+              TURNED,
+              "Turned",
+              number(section.turned()),
+              "\u00b0",
+              "1",
+              "-90 to 90, counter-clockwise as it is seen"));
+    }
     if (section.shape() instanceof SectionShape.Diagonal diagonal) {
       fields.add(
           SectionField.chosen(
@@ -163,6 +187,7 @@ final class SectionFields {
       case BACKGROUND -> withBackground(s, first(run(fill.background()), text));
       case LAST_BACKGROUND -> withBackground(s, last(run(fill.background()), text));
       case ANGLE -> s.withShape(s.shape().withAngle(angle(text)));
+      case TURNED -> s.withTurned(angle(text));
       case LOWER_END -> s.withShape(lowered(s.shape(), text));
       case INSET ->
           s.withRegion(

@@ -13,7 +13,7 @@ import foilwright.head.Head;
 import foilwright.head.PartSetting;
 import foilwright.pattern.Background;
 import foilwright.pattern.Extent;
-import foilwright.pattern.Pattern;
+import foilwright.pattern.Remainder;
 import foilwright.pattern.Run;
 import foilwright.pattern.Section;
 import foilwright.pattern.SectionShape;
@@ -24,6 +24,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -53,9 +54,7 @@ class HandlesTest {
             step -> {},
             head -> {},
             drawn -> {
-              List<Section> sections = new ArrayList<>(drawn.sections());
-              sections.set(section, changed == null ? sections.get(section) : changed);
-              return new Pattern(drawn.title(), drawn.summary(), drawn.order(), sections);
+              return changed == null ? drawn : drawn.withSection(section, s -> changed);
             })
         .plan()
         .orElseThrow();
@@ -88,6 +87,7 @@ class HandlesTest {
                       Angle.ofDegrees(value),
                       ((SectionShape.V) section.shape()).apex(),
                       ((SectionShape.V) section.shape()).meetingLine()));
+      case TURNED -> section.withTurned(Angle.ofDegrees(value));
       case INSET -> section.withRegion(section.region().withInsetFromHairline(mm));
       default -> throw new IllegalArgumentException(kind.toString());
     };
@@ -156,11 +156,28 @@ class HandlesTest {
         "part-line-and-hairline"
       })
   void aPartingLiesWhereItsHandleIsDragged(String pattern) {
-    Plan plan = plan(pattern, 0, null);
+    followed(plan(pattern, 0, null), pattern);
+  }
+
+  /** What is left over is shared between both ends, so that every edge moves otherwise. */
+  @ParameterizedTest
+  @ValueSource(strings = {"full-head-fine-weave", "dark-rim"})
+  void aPartingLiesWhereItsHandleIsDraggedWhereTheRestIsShared(String pattern) {
+    Section section = plan(pattern, 0, null).pattern().sections().get(0);
+    Section shared = section.withFill(section.fill().withRemainder(Remainder.BALANCE));
+    followed(plan(pattern, 0, shared), pattern, Optional.of(shared));
+  }
+
+  private void followed(Plan plan, String pattern) {
+    followed(plan, pattern, Optional.empty());
+  }
+
+  private void followed(Plan plan, String pattern, Optional<Section> first) {
     PageDrawings drawings = PageDrawings.on(plan.head());
     List<String> off = new ArrayList<>();
     int tried = 0;
-    for (int i = 0; i < plan.pattern().sections().size(); i++) {
+    int sections = first.isPresent() ? 1 : plan.pattern().sections().size();
+    for (int i = 0; i < sections; i++) {
       Section section = plan.pattern().sections().get(i);
       for (Handle handle : Handles.of(Workspace.in(folder), plan, i, drawings)) {
         assertTrue(handle.least() <= handle.value() && handle.value() <= handle.most());
@@ -177,25 +194,27 @@ class HandlesTest {
         }
       }
     }
-    assertTrue(tried >= 3, "only " + tried + " handles tried");
+    assertTrue(tried >= (first.isPresent() ? 2 : 3), "only " + tried + " handles tried");
     assertEquals(List.of(), off);
   }
 
   @Test
   void aTurningHandleLiesInTheDirectionThatThePartingTakes() {
-    for (String pattern : List.of("dark-rim", "v-back")) {
+    for (String pattern : List.of("dark-rim", "v-back", "full-head-fine-weave")) {
       Plan plan = plan(pattern, 0, null);
       PageDrawings drawings = PageDrawings.on(plan.head());
       Section section = plan.pattern().sections().get(0);
+      HandleKind kind =
+          section.shape().findAngle().isPresent() ? HandleKind.ANGLE : HandleKind.TURNED;
       Handle handle =
           Handles.of(Workspace.in(folder), plan, 0, drawings).stream()
-              .filter(h -> h.kind() == HandleKind.ANGLE)
+              .filter(h -> h.kind() == kind)
               .findFirst()
               .orElseThrow();
       Handle.Track track = handle.tracks().get(0);
       Point middle = middle(drawings, track.view(), plan);
       for (Handle.Stop stop : List.of(nearby(handle, track), track.stops().get(1))) {
-        Plan then = plan(pattern, 0, changed(section, HandleKind.ANGLE, stop.value()));
+        Plan then = plan(pattern, 0, changed(section, kind, stop.value()));
         Polyline line = firstParting(then);
         double half = line.length() / 2;
         Point before = drawings.spot(track.view(), line.at(half - 1)).at();
