@@ -526,9 +526,7 @@ public final class Handles {
           known(
               v ->
                   forms
-                      .computeIfAbsent(
-                          v,
-                          x -> trial.draw(set.apply(x)))
+                      .computeIfAbsent(v, x -> trial.draw(set.apply(x)))
                       .get(h)
                       .edge(one, 0, true)));
     }
@@ -547,11 +545,7 @@ public final class Handles {
    * parting has in the drawing at each angle.
    */
   private Optional<Handle.Track> turning(
-      View view,
-      DoubleFunction<List<Polyline>> lines,
-      double value,
-      double least,
-      double most) {
+      View view, DoubleFunction<List<Polyline>> lines, double value, double least, double most) {
     Optional<Polyline> line = longest(lines.apply(value));
     if (line.isEmpty()) {
       return Optional.empty();

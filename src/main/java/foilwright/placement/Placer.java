@@ -323,8 +323,7 @@ public final class Placer {
 
   /** A section without a foil is told even where nothing else is wrong with it. */
   private void noteNothingPlaced(Half half, Region usable) {
-    boolean told =
-        half.problems.toList().stream().anyMatch(p -> p.severity() != Severity.NOTE);
+    boolean told = half.problems.toList().stream().anyMatch(p -> p.severity() != Severity.NOTE);
     if (half.rows.stream().allMatch(List::isEmpty) && !told) {
       half.problems.add(
           Problem.warning(

@@ -184,9 +184,7 @@ class PageKeyboardTest extends PageTrial {
     for (Map.Entry<String, String> tape :
         Map.of("Around, mm", "548", "Ear to ear, mm", "340").entrySet()) {
       page.evaluate("document.activeElement.blur(); scrollTo(0, 0)");
-      tabTo(
-          page,
-          page.getByLabel(tape.getKey(), new Page.GetByLabelOptions().setExact(true)));
+      tabTo(page, page.getByLabel(tape.getKey(), new Page.GetByLabelOptions().setExact(true)));
       page.evaluate("document.getElementById('said').textContent = ''");
       page.keyboard().press("Control+A");
       page.keyboard().type(tape.getValue());
