@@ -26,6 +26,9 @@ import foilwright.placement.Placer;
 final class FittedHeads {
   private static final int MOST = 8;
 
+  /** Patterns that are changed at the same time. */
+  private static final int MOST_LAID = 32;
+
   /** All that a head depends on. */
   private record Key(
       HeadKind kind,
@@ -43,7 +46,7 @@ final class FittedHeads {
   private final Recent<HairKey, HairOnHead> hairs = new Recent<>(MOST);
   private final Recent<Head, DirectionField> falls = new Recent<>(MOST);
   private final Recent<HairOnHead, DirectionField> followed = new Recent<>(MOST);
-  private final Recent<LaidKey, Placer.Laid> laid = new Recent<>(MOST);
+  private final Recent<LaidKey, Placer.Laid> laid = new Recent<>(MOST_LAID);
 
   /** One at a time, so that two that ask at once get the same head. */
   synchronized Head.Fitted fit(GuestDocument guest, HeadSettings settings) {

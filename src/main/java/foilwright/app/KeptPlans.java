@@ -11,7 +11,8 @@ import java.util.function.Supplier;
  * sheets, its models, undo.
  */
 final class KeptPlans {
-  private static final int MOST = 16;
+  /** Some seconds of the changes of twenty people. */
+  private static final int MOST = 48;
 
   /**
    * All that a plan is made of, as it was read.
