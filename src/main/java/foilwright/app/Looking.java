@@ -47,7 +47,7 @@ public final class Looking {
 
   private final Plan plan;
   private final LookRequest request;
-  private final Consumer<String> progress;
+  private final Telling telling;
   private final HairOnHead hair;
   private final Body body;
   private final Texture texture;
@@ -57,7 +57,7 @@ public final class Looking {
   private Looking(Plan plan, LookRequest request, Consumer<String> progress) {
     this.plan = plan;
     this.request = request;
-    this.progress = progress;
+    telling = new Telling(progress, request.months() > 0);
     progress.accept("measuring the hair");
     hair = HairOnHead.of(plan.head(), plan.guest().hair());
     body = Body.of(plan.head());
@@ -66,10 +66,59 @@ public final class Looking {
     settings = LookSettings.of(colours(plan, request.tone())).withHeight(request.heightPx());
   }
 
+  /** Tells each step of the work as it begins, and each tenth of all of it as it is done. */
+  private static final class Telling {
+    /** What letting hair fall takes, beside a look from one side. */
+    private static final double FALL = 2;
+
+    private static final int TENTHS = 10;
+
+    private final Consumer<String> progress;
+    private final double all;
+    private String step = "";
+    private double before;
+    private int tenths;
+
+    Telling(Consumer<String> progress, boolean later) {
+      this.progress = progress;
+      int sides = LookSide.values().length;
+      all = 3 * FALL + 2 * sides + LESS.size() + sides + (later ? FALL + LESS.size() : 0);
+    }
+
+    void begins(String words) {
+      step = words;
+      progress.accept(words);
+    }
+
+    Watch fall() {
+      return part(FALL);
+    }
+
+    Watch look(LookSettings shown) {
+      return part(shown.sides().size());
+    }
+
+    private Watch part(double size) {
+      double from = before;
+      before += size;
+      return share -> {
+        told((int) (TENTHS * (from + size * share) / all));
+        return true;
+      };
+    }
+
+    private synchronized void told(int done) {
+      if (done > tenths && done < TENTHS) {
+        tenths = done;
+        progress.accept(step + ", " + 100 / TENTHS * done + " % of the whole look");
+      }
+    }
+  }
+
   /**
    * Plans a pattern and looks at it.
    *
-   * @param progress is told each step as it begins
+   * @param progress is told each step as it begins, and after each tenth how much is done
    */
   public static LookOutcome look(
       Workspace workspace, LookRequest request, Consumer<String> progress) {
@@ -86,26 +135,26 @@ public final class Looking {
   }
 
   private LookedPlan run() {
-    progress.accept("letting the hair fall");
-    Strands worn = Fall.of(hair, body, fall, texture, Watch.NOBODY);
-    progress.accept("looking at it");
+    telling.begins("letting the hair fall");
+    Strands worn = Fall.of(hair, body, fall, texture, telling.fall());
+    telling.begins("looking at it");
     Studio studio = Studio.of(worn, settings.heightPx());
     LookedPlan.Seen after = seen(worn, dyed(worn, Length.ZERO), studio, settings);
     LookedPlan.Seen before = seen(worn, Dye.before(worn.roots(), Length.ZERO), studio, settings);
 
-    progress.accept("moving the part");
+    telling.begins("moving the part");
     LookSettings less = settings.withSides(LESS);
     PartSide other = otherSide(plan.head().part().side());
     Head combed = plan.head().withPart(new PartSetting(other, plan.head().part().fromCentre()));
     LookedPlan.Seen flipped = fallen(hair.worn(combed), fall, Length.ZERO, less);
 
-    progress.accept("tying it up");
+    telling.begins("tying it up");
     LookedPlan.Seen up = fallen(hair, fall.withStyle(HairStyle.TIED_UP), Length.ZERO, settings);
 
     Length grown = GROWTH_OF_MONTH.times(request.months());
     Optional<LookedPlan.Seen> later = Optional.empty();
     if (request.months() > 0) {
-      progress.accept("letting it grow");
+      telling.begins("letting it grow");
       later = Optional.of(fallen(hair, fall.withGrown(grown), grown, less));
     }
     ToDoubleFunction<PlacedFoil> minutes = foil -> minutes(plan, foil);
@@ -148,12 +197,12 @@ public final class Looking {
 
   private LookedPlan.Seen fallen(
       HairOnHead on, FallSettings how, Length grown, LookSettings shown) {
-    Strands strands = Fall.of(on, body, how, texture, Watch.NOBODY);
+    Strands strands = Fall.of(on, body, how, texture, telling.fall());
     return seen(strands, dyed(strands, grown), Studio.of(strands, shown.heightPx()), shown);
   }
 
-  private static LookedPlan.Seen seen(Strands strands, Dye dye, Studio studio, LookSettings shown) {
-    return LookedPlan.Seen.of(Look.at(strands, dye, studio, shown, Watch.NOBODY));
+  private LookedPlan.Seen seen(Strands strands, Dye dye, Studio studio, LookSettings shown) {
+    return LookedPlan.Seen.of(Look.at(strands, dye, studio, shown, telling.look(shown)));
   }
 
   private Dye dyed(Strands strands, Length grown) {

@@ -34,7 +34,7 @@ final class Coat {
   private static final int PER_MM = 16;
 
   /** How far about a place it is known, from the grid, that all is hidden; in cells. */
-  private static final int[] REACHES = {3, 8, 20};
+  private static final int[] REACHES = {8, 20};
 
   /** A hair that is hidden at places this far apart is hidden between them. */
   private static final double LEAP_MM = 6.1;
@@ -471,14 +471,14 @@ final class Coat {
 
     private int skip(int cell, int depth) {
       float mm = 0;
-      int likely = buried[cell * KNOWN] - depth > DEEP_MM * PER_MM ? leapDeep : leapBuried;
       for (int r = 0; r < REACHES.length; r++) {
         int deep = buried[cell * KNOWN + r + 2] - depth;
         if (deep <= 0) {
           break;
         }
-        mm = Math.max(mm, Math.min(deep * (1f / PER_MM), reachMm[r]));
+        mm = Math.min(deep * (1f / PER_MM), reachMm[r]);
       }
+      int likely = buried[cell * KNOWN] - depth > DEEP_MM * PER_MM ? leapDeep : leapBuried;
       return Math.max(likely, (int) (mm * perStep));
     }
 
