@@ -17,9 +17,11 @@ import foilwright.look.Dye;
 import foilwright.look.HairColours;
 import foilwright.look.Look;
 import foilwright.look.LookSettings;
+import foilwright.look.LookSide;
 import foilwright.look.Studio;
 import foilwright.units.Density;
 import foilwright.units.Length;
+import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -55,6 +57,7 @@ public class LookBenchmark {
   private Strands strands;
   private Dye dye;
   private LookSettings shown;
+  private LookSettings front;
   private Studio studio;
 
   @Setup
@@ -71,7 +74,13 @@ public class LookBenchmark {
     dye = Dye.before(strands.roots(), Length.ZERO);
     shown = LookSettings.of(HairColours.usual(new Level(5)));
     studio = Studio.of(strands, shown.heightPx());
-    System.out.printf("%npoints: %d%n", strands.pointCount());
+    front = shown.withSides(List.of(LookSide.FRONT));
+    // For nanoseconds a step, and a point and view.
+    System.out.printf("%npoints: %d, in five views %d%n", n(1), n(LookSide.values().length));
+  }
+
+  private long n(int times) {
+    return (long) times * strands.pointCount();
   }
 
   @Benchmark
@@ -82,5 +91,13 @@ public class LookBenchmark {
   @Benchmark
   public Look fiveViews() {
     return Look.at(strands, dye, studio, shown, Watch.NOBODY);
+  }
+
+  /** What is shown first after the hair itself has changed. */
+  @Benchmark
+  public Look firstPicture() {
+    Strands fallen = fall();
+    return Look.at(
+        fallen, Dye.before(fallen.roots(), Length.ZERO), studio, front, Watch.NOBODY);
   }
 }

@@ -32,7 +32,7 @@ class LookFilesTest {
   private LookedPlan looked(String pattern, String guest, double months) {
     LookRequest request =
         LookRequest.of(PlanRequest.of(pattern).withGuest(guest))
-            .withHairs(1000)
+            .withHairs(4000)
             .withHeight(100)
             .withMonths(months);
     return Looking.look(Workspace.in(folder), request, step -> {}).looked().orElseThrow();
