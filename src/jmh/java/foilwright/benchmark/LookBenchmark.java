@@ -97,7 +97,6 @@ public class LookBenchmark {
   @Benchmark
   public Look firstPicture() {
     Strands fallen = fall();
-    return Look.at(
-        fallen, Dye.before(fallen.roots(), Length.ZERO), studio, front, Watch.NOBODY);
+    return Look.at(fallen, Dye.before(fallen.roots(), Length.ZERO), studio, front, Watch.NOBODY);
   }
 }
