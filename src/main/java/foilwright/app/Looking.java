@@ -43,6 +43,9 @@ public final class Looking {
   /** The level that is drawn when the guest's is not known. */
   static final Level USUAL_LEVEL = new Level(5);
 
+  /** Mean length from which hair reaches a tie at the crown: from the nape that is about so far. */
+  private static final Length LEAST_TIED = Length.ofMillimetres(180);
+
   private static final List<LookSide> LESS = List.of(LookSide.FRONT, LookSide.BACK, LookSide.TOP);
 
   private final Plan plan;
@@ -161,7 +164,7 @@ public final class Looking {
     List<Advice> advice =
         Advice.from(
             after.figures(),
-            Optional.of(up.figures()),
+            Optional.of(up.figures()).filter(tied -> canBeTied(hair)),
             Optional.of(flipped.figures()),
             later.map(then -> new Advice.Later(then.figures(), request.months(), growth(request))),
             minutes);
@@ -228,6 +231,11 @@ public final class Looking {
                 : HairColours.deepened(natural.apply(zone)),
         lightening,
         tone);
+  }
+
+  /** Whether hair is long enough that anybody would tie it up. */
+  private static boolean canBeTied(HairOnHead hair) {
+    return hair.meanLength(hair.head().scalp()).compareTo(LEAST_TIED) >= 0;
   }
 
   /** What grows until the later pictures, such as {@code 32 mm (24 to 39)}. */

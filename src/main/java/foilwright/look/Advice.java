@@ -31,6 +31,9 @@ public record Advice(String text, List<Integer> foils) {
 
   private static final double WORTH_SAYING_MM = 5;
 
+  /** So deep, about what grows in six weeks, dark at the root is noticed: this program's choice. */
+  private static final double NOTICED_MM = 15;
+
   /** A share of the hair seen that a person would notice. */
   private static final double MOVED = 0.008;
 
@@ -137,6 +140,7 @@ public record Advice(String text, List<Integer> foils) {
             .map(e -> numbers(e.getValue()) + " (" + e.getKey() + ")")
             .collect(Collectors.joining(", "));
     List<Integer> numbers = hidden.stream().map(f -> f.foil().number()).toList();
+    String them = numbers.size() == 1 ? "it" : "them";
     String worn =
         up.map(
                 u ->
@@ -144,11 +148,14 @@ public record Advice(String text, List<Integer> foils) {
                         u.foils().stream()
                             .filter(f -> numbers.contains(f.foil().number()))
                             .toList()))
-            .filter(shown -> shown > 1.5 * mean(hidden))
             .map(
                 shown ->
-                    format("Tied up %s does: keep it for that, or leave it out", percent(shown)))
-            .orElse("Tied up no more does; leave it out");
+                    shown > 1.5 * mean(hidden)
+                        ? format(
+                            "Tied up it is %s: keep %s for that, or leave %s out",
+                            percent(shown), them, them)
+                        : format("Tied up it is no more: leave %s out", them))
+            .orElse(format("Leave %s out", them));
     double time = hidden.stream().mapToDouble(f -> minutes.applyAsDouble(f.foil())).sum();
     return Optional.of(
         new Advice(
@@ -225,8 +232,7 @@ public record Advice(String text, List<Integer> foils) {
     double back = then.shelf().toMillimetres();
     double front = frontThen.shelf().toMillimetres();
     boolean line =
-        back - now.shelf().toMillimetres() > WORTH_SAYING_MM
-            || front - frontNow.shelf().toMillimetres() > WORTH_SAYING_MM;
+        isLine(frontNow.shelf().toMillimetres(), front) || isLine(now.shelf().toMillimetres(), back);
     String months =
         format(later.months() == Math.rint(later.months()) ? "%.0f" : "%.1f", later.months());
     return Optional.of(
@@ -245,6 +251,11 @@ public record Advice(String text, List<Integer> foils) {
                     ? "Regrowth will be noticed; blur the root or book before then."
                     : "It grows out without a line."),
             List.of()));
+  }
+
+  /** Whether dark above the light has become both deeper and deep enough to be seen as a line. */
+  private static boolean isLine(double nowMm, double thenMm) {
+    return thenMm - nowMm > WORTH_SAYING_MM && thenMm > NOTICED_MM;
   }
 
   private static Optional<Advice> flipped(LookFigures down, LookFigures flipped) {
