@@ -127,6 +127,7 @@ final class Strand {
   private final double[] up = new double[LANES];
   private final double[] aside = new double[LANES];
   private final double[] outer = new double[LANES];
+  private final double[] borne = new double[LANES];
   private final double[] planeX = new double[LANES];
   private final double[] planeY = new double[LANES];
   private final double[] planeZ = new double[LANES];
@@ -382,15 +383,17 @@ final class Strand {
   /** Turns each hair towards what it wants, but for what leads into what lies beneath. */
   private void turn() {
     for (int l = 0; l < LANES; l++) {
-      // How near what lies beneath is: 1 in contact, 0 beyond reach. All of what leads inwards is
-      // lost in contact, a share by the way before it.
+      // How near what lies beneath is: 1 in contact, 0 beyond reach. Of what leads inwards all is
+      // lost in contact and before it a share by the way; what is wanted inwards is borne by how
+      // near it is alone, since a share by the way would vanish with the step.
       double near = Math.min(Math.max((off[l] + 2 - here[l]) * 0.5, 0), 1);
       double soon = near * ds[l];
       touch[l] = soon / (soon + (1 - near) * TOUCH_MM);
+      borne[l] = Math.max(4 * near - 3, 0);
     }
     for (int l = 0; l < LANES; l++) {
       double w = wantX[l] * slopeX[l] + wantY[l] * slopeY[l] + wantZ[l] * slopeZ[l];
-      double in = touch[l] * Math.min(w, 0);
+      double in = borne[l] * Math.min(w, 0);
       wantX[l] -= in * slopeX[l];
       wantY[l] -= in * slopeY[l];
       wantZ[l] -= in * slopeZ[l];
