@@ -232,7 +232,8 @@ public record Advice(String text, List<Integer> foils) {
     double back = then.shelf().toMillimetres();
     double front = frontThen.shelf().toMillimetres();
     boolean line =
-        isLine(frontNow.shelf().toMillimetres(), front) || isLine(now.shelf().toMillimetres(), back);
+        isLine(frontNow.shelf().toMillimetres(), front)
+            || isLine(now.shelf().toMillimetres(), back);
     String months =
         format(later.months() == Math.rint(later.months()) ? "%.0f" : "%.1f", later.months());
     return Optional.of(

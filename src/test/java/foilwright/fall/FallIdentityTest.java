@@ -188,9 +188,9 @@ class FallIdentityTest {
   }
 
   /**
-   * On a ball touching begins and ends between steps, so that the first order of hair in free air is
-   * kept only by and large: over two halvings of the step what the end moves falls to less than 0.35
-   * (measured 0.13 and 0.26; the first order has 0.25), so that all that is left sums up as a
+   * On a ball touching begins and ends between steps, so that the first order of hair in free air
+   * is kept only by and large: over two halvings of the step what the end moves falls to less than
+   * 0.35 (measured 0.13 and 0.26; the first order has 0.25), so that all that is left sums up as a
    * geometric series.
    */
   @Test

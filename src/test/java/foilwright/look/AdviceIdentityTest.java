@@ -41,8 +41,7 @@ class AdviceIdentityTest {
                       RegionSpec.ofZones(Zone.NAPE_LEFT, Zone.NAPE_RIGHT),
                       new SectionShape.Horizontal(),
                       TravelFrom.BOTTOM,
-                      Fill.of(
-                          Run.ofMillimetres(6), new Background.Even(Run.ofMillimetres(9))))),
+                      Fill.of(Run.ofMillimetres(6), new Background.Even(Run.ofMillimetres(9))))),
               HairOnHead.of(HEAD, HairProfile.usual(Length.ofMillimetres(250))),
               PlacingSettings.USUAL,
               NaturalFall.over(HEAD))
