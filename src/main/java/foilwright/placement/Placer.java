@@ -515,24 +515,30 @@ public final class Placer {
     }
 
     @Override
-    public Vector3 startPoint(String name) {
+    public Optional<Vector3> startPoint(String name) {
       Half half = half(name, second);
       return half.arms.stream()
           .flatMap(a -> a.strips().stream())
           .findFirst()
           .map(Strip::firstPoint)
-          .orElseGet(() -> half.region.nearest(half.region.areaCentroid()));
+          .or(() -> middle(half.region));
     }
 
     @Override
-    public Vector3 endPoint(String name) {
+    public Optional<Vector3> endPoint(String name) {
       Half half = half(name, second);
       return half.arms.stream()
           .flatMap(a -> a.strips().stream())
           .reduce((a, b) -> b)
           .map(Strip::lastPoint)
-          .orElseGet(() -> half.region.nearest(half.region.areaCentroid()));
+          .or(() -> middle(half.region));
     }
+  }
+
+  private static Optional<Vector3> middle(Region region) {
+    return region.isEmpty()
+        ? Optional.empty()
+        : Optional.of(region.nearest(region.areaCentroid()));
   }
 
   // ---- dividing slices into foils

@@ -20,6 +20,7 @@ import foilwright.pattern.RegionSide;
 import foilwright.pattern.RegionSpec;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Turns the description of a region into the scalp that it takes, by clipping fields one after
@@ -40,10 +41,10 @@ final class RegionResolver {
     Region pair(String name);
 
     /** Where the section's first parting crosses its guide line. */
-    Vector3 startPoint(String name);
+    Optional<Vector3> startPoint(String name);
 
     /** Where the section's last slice ends on its guide line. */
-    Vector3 endPoint(String name);
+    Optional<Vector3> endPoint(String name);
   }
 
   private final Head head;
@@ -157,6 +158,13 @@ final class RegionResolver {
                 above),
         start -> level(region, earlier.startPoint(start.section()), above),
         end -> level(region, earlier.endPoint(end.section()), above));
+  }
+
+  /** Nothing where the point is of a section that has no hair: that is told of the section itself. */
+  private Region level(Region region, Optional<Vector3> point, boolean above) {
+    return point
+        .map(at -> level(region, at, above))
+        .orElseGet(() -> Region.empty(region.mesh()));
   }
 
   /** The highest point of the hairline over the ear. */

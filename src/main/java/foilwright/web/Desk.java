@@ -264,8 +264,11 @@ final class Desk {
     }
     try {
       return save(ask, revision, before, after, "Changed and saved.");
-    } catch (IllegalArgumentException e) {
-      return wrong(ask, section, typed, "", e.getMessage());
+    } catch (RefusedException e) {
+      List<String> keys =
+          fields(ask, planned(ask)).changed(section(before, section), typed);
+      return wrong(
+          ask, section, typed, keys.size() == 1 ? keys.get(0) : "", e.getMessage());
     }
   }
 
@@ -403,9 +406,23 @@ final class Desk {
     return new SectionFields(PageWriter.dimensions(plan), ask.unit());
   }
 
+  /** A changed pattern is none; nothing was saved. */
+  private static final class RefusedException extends RuntimeException {
+    private static final long serialVersionUID = 1;
+
+    RefusedException(IllegalArgumentException why) {
+      super(why.getMessage(), why);
+    }
+  }
+
   private Changed save(Ask ask, String revision, Pattern before, Pattern after, String said)
       throws IOException {
-    PatternDesk.Saved saved = patterns.save(ask.pattern(), revision, after);
+    PatternDesk.Saved saved;
+    try {
+      saved = patterns.save(ask.pattern(), revision, after);
+    } catch (IllegalArgumentException e) {
+      throw new RefusedException(e);
+    }
     if (saved.beside()) {
       return beside(ask, saved);
     }
@@ -501,7 +518,7 @@ final class Desk {
     Pattern before = open(ask).pattern();
     try {
       return save(ask, revision, before, ((Remedy.OfSection) remedy).applied(before), said);
-    } catch (IllegalArgumentException e) {
+    } catch (RefusedException e) {
       return refused(ask, e.getMessage());
     }
   }
@@ -524,6 +541,7 @@ final class Desk {
    * @param most foils; may be empty
    */
   Changed fit(Ask ask, String revision, String within, String most) throws IOException {
+    Limits limits;
     try {
       Optional<Minutes> time =
           within.isEmpty()
@@ -532,14 +550,14 @@ final class Desk {
       if (!most.isEmpty() && !most.matches("\\d{1,4}")) {
         throw new IllegalArgumentException("\"" + most + "\" is not a number of foils");
       }
-      Limits limits =
+      limits =
           new Limits(time, most.isEmpty() ? Optional.empty() : Optional.of(Integer.parseInt(most)));
-      return limits.any()
-          ? fit(ask, revision, limits)
-          : refused(ask, "say a time, a number of foils, or both");
     } catch (IllegalArgumentException e) {
       return refused(ask, e.getMessage());
     }
+    return limits.any()
+        ? fit(ask, revision, limits)
+        : refused(ask, "say a time, a number of foils, or both");
   }
 
   private Changed fit(Ask ask, String revision, Limits limits) throws IOException {

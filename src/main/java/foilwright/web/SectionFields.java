@@ -156,6 +156,14 @@ final class SectionFields {
         extent.match(a -> "", p -> "on this head; kept as a share of " + p.of().words()));
   }
 
+  /** Keys of the fields whose text is not as shown. */
+  List<String> changed(Section section, Map<String, String> typed) {
+    return of(section).stream()
+        .filter(field -> !typed.getOrDefault(field.key(), field.value()).strip().equals(field.value()))
+        .map(SectionField::key)
+        .toList();
+  }
+
   /**
    * The section with what was typed.
    *

@@ -278,13 +278,24 @@ class PageServerTest {
     String page = get("/").body();
     for (String[] wrong :
         new String[][] {
-          {"slice", "twelve"}, {"slice", "0"}, {"angle", "200"}, {"slices", "0"}, {"inset", "-3"}
+          {"slice", "twelve"}, {"slice", "0"}, {"angle", "200"}, {"slices", "0"}, {"inset", "-3"},
+          {"slice", "120"}, {"slices", "3.5"}
         }) {
       HttpResponse<String> answer = post("/section/0", form(page, wrong[0], wrong[1]));
       assertEquals(422, answer.statusCode(), wrong[0] + " " + wrong[1]);
       assertTrue(answer.body().contains("field-0-" + wrong[0] + "-error"), wrong[0]);
     }
     assertFalse(Files.exists(folder.resolve("patterns")));
+  }
+
+  @Test
+  void aSectionWithoutHairIsToldThoughOthersReferToIt() throws Exception {
+    HttpResponse<String> changed = post("/section/0", form(get("/").body(), "inset", "200"));
+    assertEquals(200, changed.statusCode());
+    assertTrue(changed.body().contains("has no hair"), "nothing is said of it");
+    assertEquals(200, get("/?pattern=dark-rim-own").statusCode());
+    post("/undo", form(changed.body(), "nothing", ""));
+    assertFalse(get("/?pattern=dark-rim-own").body().contains("has no hair"));
   }
 
   @Test

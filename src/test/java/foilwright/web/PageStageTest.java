@@ -4,6 +4,10 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.google.gson.JsonArray;
+import com.google.gson.JsonElement;
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
@@ -12,6 +16,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.regex.Pattern;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Handles on the head and the head that is turned, as a person uses them in a real Chromium. */
@@ -266,5 +271,65 @@ class PageStageTest extends PageTrial {
     BoundingBox box = head.boundingBox();
     page.mouse().click(box.x + box.width / 2, box.y + box.height * 0.3);
     checkAccess(page, "#turning");
+  }
+
+  private static final double FAR_MM = 560;
+  private static final double FIELD_OF_VIEW_DEG = 26;
+
+  /**
+   * Where a point of the head lies on the canvas, as a share of its half height from its middle,
+   * right and up, seen level from straight behind: by the pinhole rule, from 560 mm before a point 5
+   * mm in front of and 25 mm above the head's middle, which is where the page says it looks from.
+   */
+  private static double[] seenFromBehind(JsonArray at) {
+    double x = at.get(0).getAsDouble();
+    double y = at.get(1).getAsDouble() - 5;
+    double z = at.get(2).getAsDouble() - 25;
+    double rise = Math.toRadians(8);
+    double away = FAR_MM + y * Math.cos(rise) - z * Math.sin(rise);
+    double up = y * Math.sin(rise) + z * Math.cos(rise);
+    double half = Math.tan(Math.toRadians(FIELD_OF_VIEW_DEG / 2));
+    return new double[] {x / away / half, up / away / half};
+  }
+
+  @Test
+  void aPressOnTheTurningHeadPinsTheFoilThatTheListNames() {
+    Page page = open();
+    button(page, "A head to turn").click();
+    Locator head = page.locator("#turn-canvas");
+    assertThat(page.locator("#turn-figure")).hasAttribute("data-shown", Pattern.compile("dark-rim"));
+    button(page, "Turn to the back").click();
+    assertThat(head).hasAttribute("data-turn", "180 8");
+    JsonArray foils =
+        JsonParser.parseString(
+                page.evaluate(
+                        "fetch('/head.json?' + document.getElementById('now').dataset.query)"
+                            + ".then(answer => answer.text())")
+                    .toString())
+            .getAsJsonObject()
+            .getAsJsonArray("foils");
+    for (String number : List.of("1", "3", "5")) {
+      JsonObject foil =
+          foils.asList().stream()
+              .map(JsonElement::getAsJsonObject)
+              .filter(f -> f.get("number").getAsString().equals(number))
+              .findFirst()
+              .orElseThrow();
+      double[] place = seenFromBehind(foil.getAsJsonArray("centre"));
+      head.scrollIntoViewIfNeeded();
+      BoundingBox box = head.boundingBox();
+      page.mouse()
+          .click(
+              box.x + box.width / 2 + place[0] * box.height / 2,
+              box.y + box.height / 2 - place[1] * box.height / 2);
+      assertThat(page.locator("tr[data-number='" + number + "'] button"))
+          .hasAttribute("aria-pressed", "true");
+      assertThat(page.locator("button.pin[aria-pressed='true']")).hasCount(1);
+      int hue = Integer.parseInt(foil.get("colour").getAsString().substring(1), 16);
+      assertThat(page.locator("#back-foil-" + number + " > g").first())
+          .hasAttribute(
+              "fill",
+              "rgb(" + (hue >> 16) + "," + (hue >> 8 & 255) + "," + (hue & 255) + ")");
+    }
   }
 }
