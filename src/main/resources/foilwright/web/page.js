@@ -369,15 +369,16 @@ document.body.addEventListener('htmx:afterSwap', (event) => {
   const now = document.getElementById('now');
   said.textContent = now.dataset.said;
   document.title = `${now.dataset.title} \u2013 Foilwright`;
+  // A part that took another's place has its details closed.
+  for (const id of opened) {
+    const kept = document.getElementById(id);
+    (kept?.matches('details') ? kept : kept?.querySelector('details'))?.setAttribute('open', '');
+  }
   if (now.dataset.later) {
     // A field that holds what means the same in other words says it in the program's words.
     const form = event.detail.requestConfig?.elt?.closest('form.fields, form.all');
     if (form?.isConnected) form.reset();
   } else {
-    for (const id of opened) {
-      const kept = document.getElementById(id);
-      (kept?.matches('details') ? kept : kept?.querySelector('details'))?.setAttribute('open', '');
-    }
     placeTurn();
     showLarge(large);
   }
