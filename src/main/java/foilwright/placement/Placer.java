@@ -536,9 +536,7 @@ public final class Placer {
   }
 
   private static Optional<Vector3> middle(Region region) {
-    return region.isEmpty()
-        ? Optional.empty()
-        : Optional.of(region.nearest(region.areaCentroid()));
+    return region.isEmpty() ? Optional.empty() : Optional.of(region.nearest(region.areaCentroid()));
   }
 
   // ---- dividing slices into foils

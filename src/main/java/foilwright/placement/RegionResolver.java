@@ -160,11 +160,11 @@ final class RegionResolver {
         end -> level(region, earlier.endPoint(end.section()), above));
   }
 
-  /** Nothing where the point is of a section that has no hair: that is told of the section itself. */
+  /**
+   * Nothing where the point is of a section that has no hair: that is told of the section itself.
+   */
   private Region level(Region region, Optional<Vector3> point, boolean above) {
-    return point
-        .map(at -> level(region, at, above))
-        .orElseGet(() -> Region.empty(region.mesh()));
+    return point.map(at -> level(region, at, above)).orElseGet(() -> Region.empty(region.mesh()));
   }
 
   /** The highest point of the hairline over the ear. */

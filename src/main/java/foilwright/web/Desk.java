@@ -265,10 +265,8 @@ final class Desk {
     try {
       return save(ask, revision, before, after, "Changed and saved.");
     } catch (RefusedException e) {
-      List<String> keys =
-          fields(ask, planned(ask)).changed(section(before, section), typed);
-      return wrong(
-          ask, section, typed, keys.size() == 1 ? keys.get(0) : "", e.getMessage());
+      List<String> keys = fields(ask, planned(ask)).changed(section(before, section), typed);
+      return wrong(ask, section, typed, keys.size() == 1 ? keys.get(0) : "", e.getMessage());
     }
   }
 

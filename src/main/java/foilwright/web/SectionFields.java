@@ -159,7 +159,8 @@ final class SectionFields {
   /** Keys of the fields whose text is not as shown. */
   List<String> changed(Section section, Map<String, String> typed) {
     return of(section).stream()
-        .filter(field -> !typed.getOrDefault(field.key(), field.value()).strip().equals(field.value()))
+        .filter(
+            field -> !typed.getOrDefault(field.key(), field.value()).strip().equals(field.value()))
         .map(SectionField::key)
         .toList();
   }

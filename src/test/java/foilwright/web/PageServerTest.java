@@ -278,8 +278,13 @@ class PageServerTest {
     String page = get("/").body();
     for (String[] wrong :
         new String[][] {
-          {"slice", "twelve"}, {"slice", "0"}, {"angle", "200"}, {"slices", "0"}, {"inset", "-3"},
-          {"slice", "120"}, {"slices", "3.5"}
+          {"slice", "twelve"},
+          {"slice", "0"},
+          {"angle", "200"},
+          {"slices", "0"},
+          {"inset", "-3"},
+          {"slice", "120"},
+          {"slices", "3.5"}
         }) {
       HttpResponse<String> answer = post("/section/0", form(page, wrong[0], wrong[1]));
       assertEquals(422, answer.statusCode(), wrong[0] + " " + wrong[1]);

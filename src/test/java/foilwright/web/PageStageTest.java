@@ -15,8 +15,8 @@ import com.microsoft.playwright.options.BoundingBox;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.regex.Pattern;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /** Handles on the head and the head that is turned, as a person uses them in a real Chromium. */
@@ -278,8 +278,8 @@ class PageStageTest extends PageTrial {
 
   /**
    * Where a point of the head lies on the canvas, as a share of its half height from its middle,
-   * right and up, seen level from straight behind: by the pinhole rule, from 560 mm before a point 5
-   * mm in front of and 25 mm above the head's middle, which is where the page says it looks from.
+   * right and up, seen level from straight behind: by the pinhole rule, from 560 mm before a point
+   * 5 mm in front of and 25 mm above the head's middle, which is where the page says it looks from.
    */
   private static double[] seenFromBehind(JsonArray at) {
     double x = at.get(0).getAsDouble();
@@ -297,7 +297,8 @@ class PageStageTest extends PageTrial {
     Page page = open();
     button(page, "A head to turn").click();
     Locator head = page.locator("#turn-canvas");
-    assertThat(page.locator("#turn-figure")).hasAttribute("data-shown", Pattern.compile("dark-rim"));
+    assertThat(page.locator("#turn-figure"))
+        .hasAttribute("data-shown", Pattern.compile("dark-rim"));
     button(page, "Turn to the back").click();
     assertThat(head).hasAttribute("data-turn", "180 8");
     JsonArray foils =
@@ -328,8 +329,7 @@ class PageStageTest extends PageTrial {
       int hue = Integer.parseInt(foil.get("colour").getAsString().substring(1), 16);
       assertThat(page.locator("#back-foil-" + number + " > g").first())
           .hasAttribute(
-              "fill",
-              "rgb(" + (hue >> 16) + "," + (hue >> 8 & 255) + "," + (hue & 255) + ")");
+              "fill", "rgb(" + (hue >> 16) + "," + (hue >> 8 & 255) + "," + (hue & 255) + ")");
     }
   }
 }
