@@ -247,7 +247,7 @@ final class Brush {
   private void take(int hair) {
     Dye dye = hairs.dye();
     HairShades shades = hairs.shades();
-    bright = hairs.bright()[hair];
+    bright = hairs.bright(hair);
     picked = dye.isPicked(hair);
     start = (float) dye.startMm(hair);
     oldStart = (float) dye.oldStartMm(hair);

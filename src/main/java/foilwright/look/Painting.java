@@ -48,7 +48,29 @@ final class Painting {
   private final double unit;
 
   /** What all views of one look share: the colours of each hair and how bright it is. */
-  record Hairs(Dye dye, HairShades shades, float[] bright) {}
+  static final class Hairs {
+    private final Dye dye;
+    private final HairShades shades;
+    private final float[] bright;
+
+    Hairs(Dye dye, HairShades shades, float[] bright) {
+      this.dye = dye;
+      this.shades = shades;
+      this.bright = bright;
+    }
+
+    Dye dye() {
+      return dye;
+    }
+
+    HairShades shades() {
+      return shades;
+    }
+
+    float bright(int hair) {
+      return bright[hair];
+    }
+  }
 
   /** What one side shows. */
   record Result(LookPicture picture, Halves maps) {}
