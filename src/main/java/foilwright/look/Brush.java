@@ -25,7 +25,7 @@ final class Brush {
   /** Light and weight carry so many bits more along a step. */
   private static final int MORE_BITS = 8;
 
-  private static final int ROUND = 1 << MORE_BITS - 1;
+  private static final int ROUND = 1 << (MORE_BITS - 1);
   private static final long ROUNDS = (long) ROUND << 32 | ROUND;
   private static final long LIGHTS = 0xfff_0000_0fffL;
 
@@ -189,7 +189,7 @@ final class Brush {
           take(hair);
           taken = true;
         }
-        shade(i, k, first, size, share);
+        shade(i, k, size, share);
         int held = (int) (255 * share);
         if (held > (seen[first + k] & 0xff)) {
           seen[first + k] = (byte) held;
@@ -258,7 +258,7 @@ final class Brush {
     fresh = shades.fresh(hair);
   }
 
-  private void shade(int i, int k, int first, int size, float share) {
+  private void shade(int i, int k, int size, float share) {
     colour(k * stepMm);
     int a = k > 0 ? i - 3 : i;
     int b = k + 1 < size ? i + 3 : i;
@@ -357,13 +357,13 @@ final class Brush {
     int wide = 2 * width;
     int high = window.height();
     for (int i = 0; i < steps; i++) {
-      int column = x >> FINE_BITS + 1;
-      int row = y >> FINE_BITS + 1;
+      int column = x >> (FINE_BITS + 1);
+      int row = y >> (FINE_BITS + 1);
       if (column >= 0 && row >= 0 && column < width && row < high) {
         int at = row * wide + 2 * column;
         int held = w >> MORE_BITS;
         light[at] += (rg >> MORE_BITS & LIGHTS) * held;
-        light[at + 1] += ((long) ((b >> MORE_BITS) * held) << 32) + held;
+        light[at + 1] += (((long) (b >> MORE_BITS) * held) << 32) + held;
       }
       x += xStep;
       y += yStep;
