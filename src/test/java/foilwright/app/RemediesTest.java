@@ -136,7 +136,7 @@ class RemediesTest {
           remedy instanceof Remedy.WorkTogether together
               ? request.withWorking(new Working(WayOut.IN_ORDER, together.hands(), List.of()))
               : remedy instanceof Remedy.PlanAtPace pace ? request.withPace(pace.pace()) : request;
-      if (cured != request) {
+      if (!cured.equals(request)) {
         assertFalse(
             codes(Planning.plan(workspace, cured, step -> {})).contains("foil-over-time"),
             remedy.words());
