@@ -165,6 +165,7 @@ public final class DocumentFiles {
   /** The kept versions of a document, oldest first. */
   public static List<Path> versions(Path file) throws IOException {
     Path folder = keptOf(Files.exists(file) ? file.toRealPath() : file.toAbsolutePath());
+    gather(folder);
     if (!Files.isDirectory(folder)) {
       return List.of();
     }
@@ -173,6 +174,33 @@ public final class DocumentFiles {
           .filter(kept -> NUMBERED.matcher(kept.getFileName().toString()).matches())
           .sorted(Comparator.comparingInt(DocumentFiles::number))
           .toList();
+    }
+  }
+
+  /**
+   * Takes versions into their document's folder that lay beside those of all others, as they once
+   * did. What cannot be moved stays where it is.
+   */
+  private static void gather(Path folder) throws IOException {
+    Path all = folder.getParent();
+    if (!Files.isDirectory(all)) {
+      return;
+    }
+    Pattern flat = Pattern.compile(Pattern.quote(folder.getFileName() + ".") + "(\\d{1,9})");
+    List<Path> found;
+    try (Stream<Path> files = Files.list(all)) {
+      found = files.filter(f -> flat.matcher(f.getFileName().toString()).matches()).toList();
+    }
+    for (Path version : found) {
+      Matcher name = flat.matcher(version.getFileName().toString());
+      if (name.matches()) {
+        try {
+          Files.createDirectories(folder);
+          Files.move(version, folder.resolve(name.group(1) + ".json"));
+        } catch (FileAlreadyExistsException | AccessDeniedException e) {
+          // It stays where it is.
+        }
+      }
     }
   }
 

@@ -226,7 +226,7 @@ work.addEventListener(
 work.addEventListener(
   'click',
   (event) => {
-    const step = event.target.closest('#undo, #redo');
+    const step = event.target.closest('form[hx-post] button[id]');
     if (!busy || !step) return;
     event.stopImmediatePropagation();
     event.preventDefault();
@@ -376,8 +376,8 @@ document.body.addEventListener('htmx:afterSwap', (event) => {
   }
   if (now.dataset.later) {
     // A field that holds what means the same in other words says it in the program's words.
-    const form = event.detail.requestConfig?.elt?.closest('form.fields, form.all');
-    if (form?.isConnected) form.reset();
+    const field = event.detail.requestConfig?.triggeringEvent?.target;
+    if (field?.isConnected && field.matches('input[data-step]')) field.value = field.defaultValue;
   } else {
     placeTurn();
     showLarge(large);

@@ -129,4 +129,17 @@ class DocumentFilesTest {
     assertEquals("state 2", Files.readString(kept.get(0)));
     assertEquals("state 101", Files.readString(kept.get(99)));
   }
+
+  @Test
+  void versionsThatLayBesideThoseOfOtherDocumentsAreFound() throws IOException {
+    Path file = Files.writeString(folder.resolve("one.json"), "now");
+    Path all = Files.createDirectories(folder.resolve(".kept"));
+    Files.writeString(all.resolve("one.json.9"), "ninth");
+    Files.writeString(all.resolve("one.json.10"), "tenth");
+    Files.writeString(all.resolve("another-one.json.1"), "of another");
+    List<Path> kept = DocumentFiles.versions(file);
+    assertEquals(List.of(9, 10), kept.stream().map(DocumentFiles::number).toList());
+    assertEquals("tenth", Files.readString(kept.get(1)));
+    assertEquals(kept, DocumentFiles.versions(file));
+  }
 }
