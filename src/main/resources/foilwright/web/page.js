@@ -269,9 +269,10 @@ function shown() {
   return marks.length ? { have: marks.join(' '), large } : {};
 }
 
-/** Puts parts in place of those of the same names; gives what was there. */
+/** Puts parts in place of those of the same names, the focus where it was; gives what was there. */
 export function putParts(parts) {
   const before = [];
+  const { id: reached } = document.activeElement ?? {};
   for (const part of parts) {
     const here = document.getElementById(part.id);
     if (here) {
@@ -280,6 +281,9 @@ export function putParts(parts) {
       if (part.querySelector('[hx-post]')) window.htmx.process(part);
       before.push(here);
     }
+  }
+  if (reached && document.activeElement === document.body) {
+    document.getElementById(reached)?.focus({ preventScroll: true });
   }
   return before;
 }
