@@ -65,6 +65,7 @@ class PapersTest extends PageTrial {
         .hasText("guest-31");
     label(page, "Lengths in").selectOption("in");
     Locator around = in(page, "Head by tape", "Around, in");
+    assertThat(around).isVisible();
     assertThat(page.locator("#tape-around-figure")).isVisible();
     Locator empty = page.getByLabel(Pattern.compile("^Around"));
     empty.focus();
