@@ -185,67 +185,112 @@ public final class Body {
     return c0 + u * (c1 - c0);
   }
 
-  /**
-   * What lies beneath each of some places.
-   *
-   * @param cellX receives scratch, as do those beside it
-   * @param distance receives the distance from the skin, millimetres
-   * @param slopeX receives the gradient of the distance, of length about 1, pointing outwards
-   * @param bears receives whether the skin under a place bears hair, to within a centimetre
-   */
-  void beneath(
-      double[] x,
-      double[] y,
-      double[] z,
-      double[] cellX,
-      double[] cellY,
-      double[] cellZ,
-      double[] distance,
-      double[] slopeX,
-      double[] slopeY,
-      double[] slopeZ,
-      boolean[] bears) {
-    double scale = 1 / spacing;
-    for (int l = 0; l < x.length; l++) {
-      cellX[l] = Math.min(Math.max((x[l] - lowX) * scale, 0), nx - 1.001);
+  /** Places of which it is found, lane by lane, what lies beneath; frame and units as above. */
+  final class Beneath {
+    /** Distance from the skin. */
+    final float[] distance;
+
+    /** Gradient of the distance, of length about 1, pointing outwards. */
+    final float[] slopeX;
+
+    final float[] slopeY;
+    final float[] slopeZ;
+
+    /** Whether the skin under a place bears hair, to within a centimetre. */
+    final boolean[] bears;
+
+    private final float scale = (float) (1 / spacing);
+    private final float startX = (float) lowX;
+    private final float startY = (float) lowY;
+    private final float startZ = (float) lowZ;
+
+    // Where in its cell of the grid a place is, and the cell's corners: of each edge upwards its
+    // lower end, and what its upper end has more.
+    private final float[] inX;
+    private final float[] inY;
+    private final float[] inZ;
+    private final float[] corner00;
+    private final float[] corner01;
+    private final float[] corner10;
+    private final float[] corner11;
+    private final float[] edge00;
+    private final float[] edge01;
+    private final float[] edge10;
+    private final float[] edge11;
+
+    Beneath(int lanes) {
+      distance = new float[lanes];
+      slopeX = new float[lanes];
+      slopeY = new float[lanes];
+      slopeZ = new float[lanes];
+      bears = new boolean[lanes];
+      inX = new float[lanes];
+      inY = new float[lanes];
+      inZ = new float[lanes];
+      corner00 = new float[lanes];
+      corner01 = new float[lanes];
+      corner10 = new float[lanes];
+      corner11 = new float[lanes];
+      edge00 = new float[lanes];
+      edge01 = new float[lanes];
+      edge10 = new float[lanes];
+      edge11 = new float[lanes];
     }
-    for (int l = 0; l < x.length; l++) {
-      cellY[l] = Math.min(Math.max((y[l] - lowY) * scale, 0), ny - 1.001);
-    }
-    for (int l = 0; l < x.length; l++) {
-      cellZ[l] = Math.min(Math.max((z[l] - lowZ) * scale, 0), nz - 1.001);
-    }
-    for (int l = 0; l < x.length; l++) {
-      int i = (int) cellX[l];
-      int j = (int) cellY[l];
-      int k = (int) cellZ[l];
-      double u = cellX[l] - i;
-      double v = cellY[l] - j;
-      double w = cellZ[l] - k;
-      int at = (i * ny + j) * nz + k;
-      int up = at + ny * nz;
-      double a000 = values[at];
-      double a010 = values[at + nz];
-      double a100 = values[up];
-      double a110 = values[up + nz];
-      double b00 = values[at + 1] - a000;
-      double b01 = values[at + nz + 1] - a010;
-      double b10 = values[up + 1] - a100;
-      double b11 = values[up + nz + 1] - a110;
-      double c00 = a000 + w * b00;
-      double c01 = a010 + w * b01 - c00;
-      double c10 = a100 + w * b10;
-      double c11 = a110 + w * b11 - c10;
-      double c0 = c00 + v * c01;
-      double c1 = c10 + v * c11 - c0;
-      double d0 = b00 + v * (b01 - b00);
-      double d1 = b10 + v * (b11 - b10) - d0;
-      distance[l] = c0 + u * c1;
-      slopeX[l] = c1 * scale;
-      slopeY[l] = (c01 + u * (c11 - c01)) * scale;
-      slopeZ[l] = (d0 + u * d1) * scale;
-      bears[l] =
-          bearsEverywhere || bearing[((i / CELLS) * bearingY + j / CELLS) * bearingZ + k / CELLS];
+
+    void at(float[] x, float[] y, float[] z) {
+      for (int l = 0; l < x.length; l++) {
+        inX[l] = Math.min(Math.max((x[l] - startX) * scale, 0), nx - 1.001f);
+      }
+      for (int l = 0; l < x.length; l++) {
+        inY[l] = Math.min(Math.max((y[l] - startY) * scale, 0), ny - 1.001f);
+      }
+      for (int l = 0; l < x.length; l++) {
+        inZ[l] = Math.min(Math.max((z[l] - startZ) * scale, 0), nz - 1.001f);
+      }
+      for (int l = 0; l < x.length; l++) {
+        int i = (int) inX[l];
+        int j = (int) inY[l];
+        int k = (int) inZ[l];
+        inX[l] -= i;
+        inY[l] -= j;
+        inZ[l] -= k;
+        int at = (i * ny + j) * nz + k;
+        int up = at + ny * nz;
+        corner00[l] = values[at];
+        edge00[l] = values[at + 1];
+        corner01[l] = values[at + nz];
+        edge01[l] = values[at + nz + 1];
+        corner10[l] = values[up];
+        edge10[l] = values[up + 1];
+        corner11[l] = values[up + nz];
+        edge11[l] = values[up + nz + 1];
+        bears[l] =
+            bearsEverywhere || bearing[((i / CELLS) * bearingY + j / CELLS) * bearingZ + k / CELLS];
+      }
+      for (int l = 0; l < x.length; l++) {
+        edge00[l] -= corner00[l];
+        edge01[l] -= corner01[l];
+        edge10[l] -= corner10[l];
+        edge11[l] -= corner11[l];
+      }
+      for (int l = 0; l < x.length; l++) {
+        float d0 = edge00[l] + inY[l] * (edge01[l] - edge00[l]);
+        float d1 = edge10[l] + inY[l] * (edge11[l] - edge10[l]) - d0;
+        slopeZ[l] = (d0 + inX[l] * d1) * scale;
+      }
+      for (int l = 0; l < x.length; l++) {
+        corner00[l] += inZ[l] * edge00[l];
+        corner01[l] += inZ[l] * edge01[l] - corner00[l];
+        corner10[l] += inZ[l] * edge10[l];
+        corner11[l] += inZ[l] * edge11[l] - corner10[l];
+      }
+      for (int l = 0; l < x.length; l++) {
+        float c0 = corner00[l] + inY[l] * corner01[l];
+        float c1 = corner10[l] + inY[l] * corner11[l] - c0;
+        distance[l] = c0 + inX[l] * c1;
+        slopeX[l] = c1 * scale;
+        slopeY[l] = (corner01[l] + inX[l] * (corner11[l] - corner01[l])) * scale;
+      }
     }
   }
 

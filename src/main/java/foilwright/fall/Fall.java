@@ -32,7 +32,10 @@ public final class Fall {
   /** The diameter for which that holds. */
   static final double MEMORY_DIAMETER_MM = 0.07;
 
-  private static final int CHUNK = 1024;
+  /** So many hairs at least, and at most, are followed by one thread before it asks for more. */
+  private static final int LEAST_CHUNK = 1024;
+
+  private static final int MOST_CHUNK = 3200;
 
   /** Share of the space in a head of hair that is hair, as it lies combed. */
   private static final double FILLED = 0.06;
@@ -98,14 +101,15 @@ public final class Fall {
     }
     float[] points = new float[3 * starts[count]];
     AtomicInteger done = new AtomicInteger();
-    int chunks = (count + CHUNK - 1) / CHUNK;
+    int chunk = Math.max(LEAST_CHUNK, Math.min(MOST_CHUNK, count / 8));
+    int chunks = (count + chunk - 1) / chunk;
     IntStream.range(0, chunks)
         .parallel()
         .forEach(
             c -> {
               Strand strand = new Strand(this);
-              int to = Math.min(count, (c + 1) * CHUNK);
-              strand.follow(c * CHUNK, to, starts, points);
+              int to = Math.min(count, (c + 1) * chunk);
+              strand.follow(c * chunk, to, starts, points);
               watch.told(done.incrementAndGet() / (double) chunks);
             });
     return new Strands(roots, body, settings, starts, points);

@@ -17,10 +17,10 @@ import foilwright.head.Head;
  */
 final class Strand {
   /** No point of a hair lies nearer to the skin than this, but for the first steps at the root. */
-  static final double LEAST_MM = 1;
+  static final float LEAST_MM = 1;
 
-  private static final double OUT_MM = 5;
-  private static final double TOUCH_MM = 3;
+  private static final float OUT_MM = 5;
+  private static final float TOUCH_MM = 3;
 
   /** How soon the plane in which a hair bends follows what it lies on. */
   private static final double PLANE_MM = 12;
@@ -32,131 +32,133 @@ final class Strand {
   private static final double FRINGE_MM = 170;
 
   /** How far from the tie hair counts as gathered. */
-  private static final double TIE_MM = 9;
+  private static final float TIE_MM = 9;
 
-  private static final double SHOULDERS_FROM_MM = -60;
-  private static final double SHOULDERS_TO_MM = -330;
+  private static final float SHOULDERS_FROM_MM = -60;
+  private static final float SHOULDERS_TO_MM = -330;
 
   private final Roots roots;
-  private final Body body;
+  private final Body.Beneath beneath;
   private final HairStyle style;
   private final Texture texture;
   private final double uneven;
   private final double step;
-  private final double axisStep;
+  private final float axisStep;
   private final double memory;
   private final double perMm;
   private final double coat;
-  private final double tighten;
+  private final float tighten;
   private final Vector3 tie;
   private final Vector3 tieOut;
-  private final double hairlineZ;
-  private final double earY;
-  private final double shoulderY;
+  private final float hairlineZ;
+  private final float earY;
+  private final float shoulderY;
 
-  private final double planeTurn;
-  private final double usualTurn;
-  private final double thinStep;
-  private final double rise;
+  private final float planeTurn;
+  private final float usualTurn;
+  private final float thinStep;
+  private final float rise;
 
   /** How many hairs go side by side. */
-  private static final int LANES = 32;
+  private static final int LANES = 128;
 
   // What each is.
   private final int[] at = new int[LANES];
   private final int[] last = new int[LANES];
-  private final double[] lastStep = new double[LANES];
-  private final double[] side = new double[LANES];
+  private final float[] lastStep = new float[LANES];
+  private final float[] side = new float[LANES];
   private final boolean[] ahead = new boolean[LANES];
-  private final double[] sweep = new double[LANES];
-  private final double[] tuck = new double[LANES];
-  private final double[] combX = new double[LANES];
-  private final double[] combY = new double[LANES];
-  private final double[] combZ = new double[LANES];
-  private final double[] driftX = new double[LANES];
-  private final double[] driftY = new double[LANES];
-  private final double[] thick = new double[LANES];
-  private final double[] radius = new double[LANES];
-  private final double[] pullStep = new double[LANES];
-  private final double[] sinStep = new double[LANES];
-  private final double[] cosStep = new double[LANES];
-  private final double[] tieX = new double[LANES];
-  private final double[] tieY = new double[LANES];
-  private final double[] tieZ = new double[LANES];
-  private final double[] tailX = new double[LANES];
-  private final double[] tailY = new double[LANES];
-  private final double[] tailZ = new double[LANES];
+  private final float[] sweep = new float[LANES];
+  private final float[] tuck = new float[LANES];
+  private final float[] combX = new float[LANES];
+  private final float[] combY = new float[LANES];
+  private final float[] combZ = new float[LANES];
+  private final float[] driftX = new float[LANES];
+  private final float[] driftY = new float[LANES];
+  private final float[] thick = new float[LANES];
+  private final float[] radius = new float[LANES];
+  private final float[] pullStep = new float[LANES];
+  private final float[] sinStep = new float[LANES];
+  private final float[] cosStep = new float[LANES];
+  private final float[] tieX = new float[LANES];
+  private final float[] tieY = new float[LANES];
+  private final float[] tieZ = new float[LANES];
+  private final float[] tailX = new float[LANES];
+  private final float[] tailY = new float[LANES];
+  private final float[] tailZ = new float[LANES];
 
   // Where it is, and what it carries from step to step: what fades or turns evenly along it.
-  private final double[] x = new double[LANES];
-  private final double[] y = new double[LANES];
-  private final double[] z = new double[LANES];
-  private final double[] dirX = new double[LANES];
-  private final double[] dirY = new double[LANES];
-  private final double[] dirZ = new double[LANES];
-  private final double[] gone = new double[LANES];
-  private final double[] thin = new double[LANES];
-  private final double[] pull = new double[LANES];
-  private final double[] sin = new double[LANES];
-  private final double[] cos = new double[LANES];
-  private final double[] sinceTie = new double[LANES];
+  private final float[] x = new float[LANES];
+  private final float[] y = new float[LANES];
+  private final float[] z = new float[LANES];
+  private final float[] dirX = new float[LANES];
+  private final float[] dirY = new float[LANES];
+  private final float[] dirZ = new float[LANES];
+  private final float[] gone = new float[LANES];
+  private final float[] thin = new float[LANES];
+  private final float[] pull = new float[LANES];
+  private final float[] sin = new float[LANES];
+  private final float[] cos = new float[LANES];
+  private final float[] sinceTie = new float[LANES];
 
   // Of its next step: its length and turn, what lies beneath, what it wants, where it ends.
-  private final double[] ds = new double[LANES];
-  private final double[] turn = new double[LANES];
-  private final double[] here = new double[LANES];
-  private final double[] slopeX = new double[LANES];
-  private final double[] slopeY = new double[LANES];
-  private final double[] slopeZ = new double[LANES];
-  private final double[] least = new double[LANES];
-  private final double[] off = new double[LANES];
-  private final double[] wantX = new double[LANES];
-  private final double[] wantY = new double[LANES];
-  private final double[] wantZ = new double[LANES];
-  private final double[] outX = new double[LANES];
-  private final double[] outY = new double[LANES];
-  private final double[] outZ = new double[LANES];
-  private final double[] cellX = new double[LANES];
-  private final double[] cellY = new double[LANES];
-  private final double[] cellZ = new double[LANES];
-  private final boolean[] bears = new boolean[LANES];
-  private final double[] touch = new double[LANES];
-  private final double[] along = new double[LANES];
-  private final double[] bend = new double[LANES];
-  private final double[] keep = new double[LANES];
-  private final double[] up = new double[LANES];
-  private final double[] aside = new double[LANES];
-  private final double[] outer = new double[LANES];
-  private final double[] borne = new double[LANES];
-  private final double[] planeX = new double[LANES];
-  private final double[] planeY = new double[LANES];
-  private final double[] planeZ = new double[LANES];
+  private final float[] ds = new float[LANES];
+  private final float[] turn = new float[LANES];
+  private final float[] here;
+  private final float[] slopeX;
+  private final float[] slopeY;
+  private final float[] slopeZ;
+  private final float[] least = new float[LANES];
+  private final float[] off = new float[LANES];
+  private final float[] wantX = new float[LANES];
+  private final float[] wantY = new float[LANES];
+  private final float[] wantZ = new float[LANES];
+  private final float[] outX = new float[LANES];
+  private final float[] outY = new float[LANES];
+  private final float[] outZ = new float[LANES];
+  private final boolean[] bears;
+  private final float[] touch = new float[LANES];
+  private final float[] along = new float[LANES];
+  private final float[] bend = new float[LANES];
+  private final float[] keep = new float[LANES];
+  private final float[] up = new float[LANES];
+  private final float[] aside = new float[LANES];
+  private final float[] outer = new float[LANES];
+  private final float[] borne = new float[LANES];
+  private final float[] planeX = new float[LANES];
+  private final float[] planeY = new float[LANES];
+  private final float[] planeZ = new float[LANES];
 
   Strand(Fall fall) {
     roots = fall.roots;
-    body = fall.body;
+    beneath = fall.body.new Beneath(LANES);
+    here = beneath.distance;
+    slopeX = beneath.slopeX;
+    slopeY = beneath.slopeY;
+    slopeZ = beneath.slopeZ;
+    bears = beneath.bears;
     style = fall.settings.style();
     texture = fall.texture;
     uneven = fall.settings.unevenness();
     step = fall.step;
-    axisStep = step * texture.shortening();
+    axisStep = (float) (step * texture.shortening());
     memory = fall.memory;
     perMm = fall.perMm;
     coat = fall.coat;
-    tighten = style == HairStyle.TIED_UP ? 0.35 : style == HairStyle.SWEPT_BACK ? 0.7 : 1;
+    tighten = style == HairStyle.TIED_UP ? 0.35f : style == HairStyle.SWEPT_BACK ? 0.7f : 1;
     Head head = roots.hair().head();
     Polyline centre = head.centreLine();
     Vector3 at = centre.at(0.60 * centre.length());
     tieOut = head.form().normal(at);
     tie = at.plus(tieOut.times(12));
-    hairlineZ = centre.first().z();
+    hairlineZ = (float) (centre.first().z());
     Vector3 factors = head.form().factors();
-    earY = -38 * factors.y();
-    planeTurn = 1 - Math.exp(-axisStep / PLANE_MM);
-    usualTurn = 1 - Math.exp(-axisStep / memory);
-    thinStep = Math.exp(-perMm * axisStep / coat);
-    rise = 1 - Math.exp(-axisStep / 12);
-    shoulderY = Body.SHOULDER_Y * (factors.x() + factors.y() + factors.z()) / 3;
+    earY = (float) (-38 * factors.y());
+    planeTurn = (float) (1 - Math.exp(-axisStep / PLANE_MM));
+    usualTurn = (float) (1 - Math.exp(-axisStep / memory));
+    thinStep = (float) Math.exp(-perMm * axisStep / coat);
+    rise = (float) (1 - Math.exp(-axisStep / 12));
+    shoulderY = (float) (Body.SHOULDER_Y * (factors.x() + factors.y() + factors.z()) / 3);
   }
 
   /**
@@ -206,7 +208,7 @@ final class Strand {
   /** The last step may be shorter. */
   private void shorten(int l) {
     ds[l] = lastStep[l];
-    turn[l] = 1 - Math.exp(-lastStep[l] / memory);
+    turn[l] = (float) (1 - Math.exp(-lastStep[l] / memory));
   }
 
   private void setOut(int l, int hair, int[] starts, float[] points) {
@@ -229,14 +231,14 @@ final class Strand {
     boolean fringe =
         style == HairStyle.FRINGE_FORWARD && length < FRINGE_MM && nz > 0.45 && y[l] > -10;
     boolean fallsFreely = style != HairStyle.SWEPT_BACK && style != HairStyle.TIED_UP && !fringe;
-    sweep[l] = fallsFreely ? smooth((roots.cutMm(hair) - 98) / 22) : 0;
-    tuck[l] = style == HairStyle.TUCKED && ahead[l] ? smooth((length - 120) / 60) : 0;
+    sweep[l] = fallsFreely ? smooth((float) (roots.cutMm(hair) - 98) / 22) : 0;
+    tuck[l] = style == HairStyle.TUCKED && ahead[l] ? smooth((float) (length - 120) / 60) : 0;
 
     // The comb's direction; by lock and clump it is unsteady farther on.
     double shake = stray ? 0.5 : 0.05;
-    combX[l] = combs[3 * hair] + shake * noise(key, 21);
-    combY[l] = combs[3 * hair + 1] + shake * noise(key, 22);
-    combZ[l] = combs[3 * hair + 2] + shake * 0.5 * noise(key, 23);
+    combX[l] = (float) (combs[3 * hair] + shake * noise(key, 21));
+    combY[l] = (float) (combs[3 * hair + 1] + shake * noise(key, 22));
+    combZ[l] = (float) (combs[3 * hair + 2] + shake * 0.5 * noise(key, 23));
     double fade = comb(l, key, clump, fringe, roots.edgeMm(hair));
 
     // Setting out: along the comb, a little off the scalp.
@@ -251,9 +253,9 @@ final class Strand {
     ey = ey / size + lift * ny;
     ez = ez / size + lift * nz;
     size = Math.sqrt(ex * ex + ey * ey + ez * ez);
-    dirX[l] = ex / size;
-    dirY[l] = ey / size;
-    dirZ[l] = ez / size;
+    dirX[l] = (float) (ex / size);
+    dirY[l] = (float) (ey / size);
+    dirZ[l] = (float) (ez / size);
     if (style == HairStyle.TIED_UP) {
       combX[l] = 0;
       combY[l] = 0;
@@ -262,8 +264,8 @@ final class Strand {
       combX[l] += 0.10 * noise(clump, 21) + 0.10 * noise(lock, 21);
       combY[l] += 0.10 * noise(clump, 22) + 0.10 * noise(lock, 22);
     }
-    driftX[l] = 0.005 * noise(key, 36) + 0.012 * noise(clump, 36);
-    driftY[l] = 0.005 * noise(key, 37) + 0.012 * noise(clump, 37);
+    driftX[l] = (float) (0.005 * noise(key, 36) + 0.012 * noise(clump, 36));
+    driftY[l] = (float) (0.005 * noise(key, 37) + 0.012 * noise(clump, 37));
 
     double depth =
         1
@@ -271,10 +273,10 @@ final class Strand {
             + 0.14 * noise(clump, 25)
             + 0.16 * noise(lock, 25)
             + (stray ? 0.3 : 0);
-    thick[l] = tighten * Math.max(0.3, depth) * coat;
+    thick[l] = (float) (tighten * Math.max(0.3, depth) * coat);
     thin[l] = 1;
     pull[l] = 1;
-    pullStep[l] = Math.exp(-axisStep / fade);
+    pullStep[l] = (float) Math.exp(-axisStep / fade);
     gone[l] = 0;
     // Neighbours bend together: at one height, whatever they grew from.
     double phase =
@@ -286,11 +288,11 @@ final class Strand {
     planeY[l] = 0;
     planeZ[l] = 0;
     double turnMm = texture.turnMm() * (1 + 0.08 * noise(lock, 27) + 0.02 * noise(clump, 27));
-    radius[l] = texture.radiusMm() * (1 + 0.25 * noise(clump, 28)) + (stray ? 1.2 : 0);
-    sin[l] = Math.sin(phase);
-    cos[l] = Math.cos(phase);
-    sinStep[l] = Math.sin(2 * Math.PI * axisStep / turnMm);
-    cosStep[l] = Math.cos(2 * Math.PI * axisStep / turnMm);
+    radius[l] = (float) (texture.radiusMm() * (1 + 0.25 * noise(clump, 28)) + (stray ? 1.2 : 0));
+    sin[l] = (float) Math.sin(phase);
+    cos[l] = (float) Math.cos(phase);
+    sinStep[l] = (float) Math.sin(2 * Math.PI * axisStep / turnMm);
+    cosStep[l] = (float) Math.cos(2 * Math.PI * axisStep / turnMm);
 
     at[l] = starts[hair];
     last[l] = starts[hair + 1] - 1;
@@ -298,7 +300,7 @@ final class Strand {
     ds[l] = axisStep;
     turn[l] = usualTurn;
     int links = last[l] - at[l];
-    lastStep[l] = Math.max(1e-3, length - (links - 1) * step) * texture.shortening();
+    lastStep[l] = (float) (Math.max(1e-3, length - (links - 1) * step) * texture.shortening());
     if (links == 1) {
       shorten(l);
     }
@@ -308,27 +310,27 @@ final class Strand {
   private double comb(int l, long key, long clump, boolean fringe, double edgeMm) {
     switch (style) {
       case SWEPT_BACK -> {
-        combX[l] = combX[l] * 0.15 + x[l] * 0.003;
-        combY[l] = combY[l] * 0.1 - 1.3;
-        combZ[l] = combZ[l] * 0.1 - 0.1;
+        combX[l] = (float) (combX[l] * 0.15 + x[l] * 0.003);
+        combY[l] = (float) (combY[l] * 0.1 - 1.3);
+        combZ[l] = (float) (combZ[l] * 0.1 - 0.1);
         return 1e9;
       }
       case TIED_UP -> {
-        tieX[l] = tie.x() + 6 * noise(key, 30);
-        tieY[l] = tie.y() + 3 * noise(key, 31);
-        tieZ[l] = tie.z() + 6 * noise(key, 32);
-        tailX[l] = tieOut.x() + 0.07 * noise(key, 33) + 0.12 * noise(clump, 33);
-        tailY[l] = tieOut.y() + 0.07 * noise(key, 34) + 0.10 * noise(clump, 34);
-        tailZ[l] = tieOut.z() + 0.07 * noise(key, 35) + 0.12 * noise(clump, 35);
+        tieX[l] = (float) (tie.x() + 6 * noise(key, 30));
+        tieY[l] = (float) (tie.y() + 3 * noise(key, 31));
+        tieZ[l] = (float) (tie.z() + 6 * noise(key, 32));
+        tailX[l] = (float) (tieOut.x() + 0.07 * noise(key, 33) + 0.12 * noise(clump, 33));
+        tailY[l] = (float) (tieOut.y() + 0.07 * noise(key, 34) + 0.10 * noise(clump, 34));
+        tailZ[l] = (float) (tieOut.z() + 0.07 * noise(key, 35) + 0.12 * noise(clump, 35));
         sinceTie[l] = -1;
-        combX[l] = 0.2 * combX[l] + (tieX[l] - x[l]) / 60;
-        combY[l] = 0.2 * combY[l] + (tieY[l] - y[l]) / 60;
-        combZ[l] = 0.2 * combZ[l] + (tieZ[l] - z[l]) / 60;
+        combX[l] = (float) (0.2 * combX[l] + (tieX[l] - x[l]) / 60);
+        combY[l] = (float) (0.2 * combY[l] + (tieY[l] - y[l]) / 60);
+        combZ[l] = (float) (0.2 * combZ[l] + (tieZ[l] - z[l]) / 60);
       }
       default -> {
         if (fringe) {
-          combX[l] = combX[l] * 0.25;
-          combY[l] = combY[l] * 0.2 + 0.65;
+          combX[l] = (float) (combX[l] * 0.25);
+          combY[l] = (float) (combY[l] * 0.2 + 0.65);
           return FRINGE_FADE_MM;
         }
         // Hair long enough for the eyes is combed back from the front hairline.
@@ -340,7 +342,7 @@ final class Strand {
 
   /** What lies beneath, and what each hair wants there. */
   private void want() {
-    body.beneath(x, y, z, cellX, cellY, cellZ, here, slopeX, slopeY, slopeZ, bears);
+    beneath.at(x, y, z);
     for (int l = 0; l < LANES; l++) {
       // The root does not lie on what grows before it.
       thin[l] *= bears[l] && gone[l] > 0 ? thinStep : 1;
@@ -386,14 +388,14 @@ final class Strand {
       // How near what lies beneath is: 1 in contact, 0 beyond reach. Of what leads inwards all is
       // lost in contact and before it a share by the way; what is wanted inwards is borne by how
       // near it is alone, since a share by the way would vanish with the step.
-      double near = Math.min(Math.max((off[l] + 2 - here[l]) * 0.5, 0), 1);
-      double soon = near * ds[l];
+      float near = Math.min(Math.max((off[l] + 2 - here[l]) * 0.5f, 0), 1);
+      float soon = near * ds[l];
       touch[l] = soon / (soon + (1 - near) * TOUCH_MM);
       borne[l] = Math.max(4 * near - 3, 0);
     }
     for (int l = 0; l < LANES; l++) {
-      double w = wantX[l] * slopeX[l] + wantY[l] * slopeY[l] + wantZ[l] * slopeZ[l];
-      double in = borne[l] * Math.min(w, 0);
+      float w = wantX[l] * slopeX[l] + wantY[l] * slopeY[l] + wantZ[l] * slopeZ[l];
+      float in = borne[l] * Math.min(w, 0);
       wantX[l] -= in * slopeX[l];
       wantY[l] -= in * slopeY[l];
       wantZ[l] -= in * slopeZ[l];
@@ -404,8 +406,8 @@ final class Strand {
       along[l] = dirX[l] * wantX[l] + dirY[l] * wantY[l] + dirZ[l] * wantZ[l];
     }
     for (int l = 0; l < LANES; l++) {
-      double square = wantX[l] * wantX[l] + wantY[l] * wantY[l] + wantZ[l] * wantZ[l];
-      bend[l] = turn[l] * Math.sqrt(2 / (0.5 + 0.5 * square + along[l] + 1e-9));
+      float square = wantX[l] * wantX[l] + wantY[l] * wantY[l] + wantZ[l] * wantZ[l];
+      bend[l] = turn[l] * (float) Math.sqrt(2 / (0.5f + 0.5f * square + along[l] + 1e-9f));
     }
     for (int l = 0; l < LANES; l++) {
       keep[l] = 1 - turn[l] + turn[l] * Math.max(along[l], 0) - bend[l] * along[l];
@@ -416,8 +418,8 @@ final class Strand {
       dirZ[l] = keep[l] * dirZ[l] + bend[l] * wantZ[l];
     }
     for (int l = 0; l < LANES; l++) {
-      double u = dirX[l] * slopeX[l] + dirY[l] * slopeY[l] + dirZ[l] * slopeZ[l];
-      double in = touch[l] * Math.min(u, 0);
+      float u = dirX[l] * slopeX[l] + dirY[l] * slopeY[l] + dirZ[l] * slopeZ[l];
+      float in = touch[l] * Math.min(u, 0);
       dirX[l] -= in * slopeX[l];
       dirY[l] -= in * slopeY[l];
       dirZ[l] -= in * slopeZ[l];
@@ -425,8 +427,8 @@ final class Strand {
     toUnit();
     // Where it would come too near to what lies beneath it is lifted.
     for (int l = 0; l < LANES; l++) {
-      double u = dirX[l] * slopeX[l] + dirY[l] * slopeY[l] + dirZ[l] * slopeZ[l];
-      double there = here[l] + ds[l] * u;
+      float u = dirX[l] * slopeX[l] + dirY[l] * slopeY[l] + dirZ[l] * slopeZ[l];
+      float there = here[l] + ds[l] * u;
       up[l] = Math.max(Math.max((off[l] - there) * rise, least[l] - there), 0) / ds[l];
     }
     for (int l = 0; l < LANES; l++) {
@@ -439,8 +441,8 @@ final class Strand {
 
   private void toUnit() {
     for (int l = 0; l < LANES; l++) {
-      double square = dirX[l] * dirX[l] + dirY[l] * dirY[l] + dirZ[l] * dirZ[l];
-      double unit = 1 / Math.sqrt(square + 1e-12);
+      float square = dirX[l] * dirX[l] + dirY[l] * dirY[l] + dirZ[l] * dirZ[l];
+      float unit = 1 / (float) Math.sqrt(square + 1e-12f);
       dirX[l] *= unit;
       dirY[l] *= unit;
       dirZ[l] *= unit;
@@ -459,7 +461,7 @@ final class Strand {
       pull[l] *= pullStep[l];
     }
     for (int l = 0; l < LANES; l++) {
-      double sine = sin[l] * cosStep[l] + cos[l] * sinStep[l];
+      float sine = sin[l] * cosStep[l] + cos[l] * sinStep[l];
       cos[l] = cos[l] * cosStep[l] - sin[l] * sinStep[l];
       sin[l] = sine;
     }
@@ -472,23 +474,23 @@ final class Strand {
       planeZ[l] += planeTurn * (slopeZ[l] - planeZ[l]);
     }
     for (int l = 0; l < LANES; l++) {
-      double u = planeX[l] * dirX[l] + planeY[l] * dirY[l] + planeZ[l] * dirZ[l];
+      float u = planeX[l] * dirX[l] + planeY[l] * dirY[l] + planeZ[l] * dirZ[l];
       planeX[l] -= u * dirX[l];
       planeY[l] -= u * dirY[l];
       planeZ[l] -= u * dirZ[l];
     }
     for (int l = 0; l < LANES; l++) {
-      double square = planeX[l] * planeX[l] + planeY[l] * planeY[l] + planeZ[l] * planeZ[l];
-      double unit = 1 / Math.sqrt(square + 1e-6);
+      float square = planeX[l] * planeX[l] + planeY[l] * planeY[l] + planeZ[l] * planeZ[l];
+      float unit = 1 / (float) Math.sqrt(square + 1e-6f);
       planeX[l] *= unit;
       planeY[l] *= unit;
       planeZ[l] *= unit;
     }
     for (int l = 0; l < LANES; l++) {
-      double h = Math.min(gone[l] * (1 / 45.0), 1);
-      double coil = radius[l] * h * h * (3 - 2 * h);
+      float h = Math.min(gone[l] * (1 / 45.0f), 1);
+      float coil = radius[l] * h * h * (3 - 2 * h);
       aside[l] = coil * sin[l];
-      outer[l] = 0.7 * coil * (1 + cos[l]);
+      outer[l] = 0.7f * coil * (1 + cos[l]);
     }
     for (int l = 0; l < LANES; l++) {
       outX[l] =
@@ -506,7 +508,7 @@ final class Strand {
 
   /** The comb holds on top of the head and lets go behind it and below the ears. */
   private void sweptBack(int l) {
-    double held = smooth((z[l] - 5) / 75) * smooth((y[l] + 70) / 90);
+    float held = smooth((z[l] - 5) / 75) * smooth((y[l] + 70) / 90);
     wantX[l] = combX[l] * held + driftX[l];
     wantY[l] = combY[l] * held + driftY[l];
     wantZ[l] = combZ[l] * held - 1;
@@ -515,19 +517,19 @@ final class Strand {
   /** Straight to the tie, through it outwards, and down behind it. */
   private void toTheTie(int l) {
     if (sinceTie[l] < 0) {
-      double hx = tieX[l] - x[l];
-      double hy = tieY[l] - y[l];
-      double hz = tieZ[l] - z[l];
-      double far = Math.sqrt(hx * hx + hy * hy + hz * hz);
+      float hx = tieX[l] - x[l];
+      float hy = tieY[l] - y[l];
+      float hz = tieZ[l] - z[l];
+      float far = (float) Math.sqrt(hx * hx + hy * hy + hz * hz);
       if (far > TIE_MM) {
-        wantX[l] = 2.2 * hx / far;
-        wantY[l] = 2.2 * hy / far;
-        wantZ[l] = 2.2 * hz / far - 0.1;
+        wantX[l] = 2.2f * hx / far;
+        wantY[l] = 2.2f * hy / far;
+        wantZ[l] = 2.2f * hz / far - 0.1f;
         return;
       }
       sinceTie[l] = 0;
     }
-    double push = 2.6 * Math.exp(-sinceTie[l] / 38);
+    float push = 2.6f * (float) Math.exp(-sinceTie[l] / 38);
     wantX[l] = tailX[l] * push + driftX[l];
     wantY[l] = tailY[l] * push + driftY[l];
     wantZ[l] = tailZ[l] * push - 1;
@@ -536,22 +538,22 @@ final class Strand {
 
   /** In front of the face nobody wears long hair: it goes to its side and back. */
   private void asideOfTheFace(int l) {
-    double ax = Math.abs(x[l]);
-    double f =
+    float ax = Math.abs(x[l]);
+    float f =
         sweep[l]
-            * smooth((y[l] - 15) * (1 / 45.0))
-            * smooth((hairlineZ + 30 - z[l]) * (1 / 48.0))
-            * smooth((z[l] + 125) * (1 / 45.0));
-    double within = smooth((80 - ax) * (1 / 26.0));
-    wantX[l] += (ax > 8 ? Math.signum(x[l]) : side[l]) * 2.4 * f * within;
-    wantY[l] -= 1.3 * f;
+            * smooth((y[l] - 15) * (1 / 45.0f))
+            * smooth((hairlineZ + 30 - z[l]) * (1 / 48.0f))
+            * smooth((z[l] + 125) * (1 / 45.0f));
+    float within = smooth((80 - ax) * (1 / 26.0f));
+    wantX[l] += (ax > 8 ? Math.signum(x[l]) : side[l]) * 2.4f * f * within;
+    wantY[l] -= 1.3f * f;
   }
 
   private void behindTheEar(int l) {
-    double f = tuck[l] * smooth((75 - z[l]) / 30) * smooth((z[l] + 30) / 30);
-    wantY[l] -= 2.2 * f;
-    wantZ[l] += 0.75 * f;
-    wantX[l] -= 0.3 * side[l] * f;
+    float f = tuck[l] * smooth((75 - z[l]) / 30) * smooth((z[l] + 30) / 30);
+    wantY[l] -= 2.2f * f;
+    wantZ[l] += 0.75f * f;
+    wantX[l] -= 0.3f * side[l] * f;
   }
 
   /**
@@ -559,20 +561,20 @@ final class Strand {
    * where it lies on the shoulder it slides to the side on which it came, never outwards.
    */
   private void overTheShoulder(int l) {
-    double beside = Math.abs(x[l]) - 30;
+    float beside = Math.abs(x[l]) - 30;
     if (beside > 0) {
-      double f = smooth((SHOULDERS_FROM_MM - z[l]) * (1 / 90.0)) * smooth(beside * (1 / 30.0));
+      float f = smooth((SHOULDERS_FROM_MM - z[l]) * (1 / 90.0f)) * smooth(beside * (1 / 30.0f));
       if (here[l] - off[l] < 4) {
-        wantY[l] += 1.4 * f * Math.min(Math.max((y[l] - shoulderY) * 0.1, -1), 1);
+        wantY[l] += 1.4f * f * Math.min(Math.max((y[l] - shoulderY) * 0.1f, -1), 1);
       } else {
-        wantY[l] += (ahead[l] ? 0.3 : -0.3) * f * smooth((z[l] + 240) * (1 / 60.0));
+        wantY[l] += (ahead[l] ? 0.3f : -0.3f) * f * smooth((z[l] + 240) * (1 / 60.0f));
       }
     }
     if (z[l] < -150) {
-      double gx = slopeX[l] * (1 - 0.85 * smooth((-150 - z[l]) * (1 / 40.0)));
-      double gy = slopeY[l];
-      double gz = slopeZ[l];
-      double size = 1 / (Math.sqrt(gx * gx + gy * gy + gz * gz) + 1e-9);
+      float gx = slopeX[l] * (1 - 0.85f * smooth((-150 - z[l]) * (1 / 40.0f)));
+      float gy = slopeY[l];
+      float gz = slopeZ[l];
+      float size = 1 / ((float) Math.sqrt(gx * gx + gy * gy + gz * gz) + 1e-9f);
       slopeX[l] = gx * size;
       slopeY[l] = gy * size;
       slopeZ[l] = gz * size;
@@ -583,15 +585,17 @@ final class Strand {
     return uneven * Noise.normal(of, stream);
   }
 
-  private static void put(float[] points, int i, double x, double y, double z) {
-    points[3 * i] = (float) x;
-    points[3 * i + 1] = (float) y;
-    points[3 * i + 2] = (float) z;
+  private static void put(float[] points, int i, float x, float y, float z) {
+    points[3 * i] = x;
+    points[3 * i + 1] = y;
+    points[3 * i + 2] = z;
   }
 
   /** From 0 to 1 with level ends. */
-  private static double smooth(double t) {
-    double h = Math.min(Math.max(t, 0), 1);
-    return h * h * (3 - 2 * h);
+  private static float smooth(float t) {
+    if (t <= 0) {
+      return 0;
+    }
+    return t >= 1 ? 1 : t * t * (3 - 2 * t);
   }
 }
