@@ -19,6 +19,9 @@ final class Brush {
   /** Fine pixels in a pixel, either way. */
   static final int SUPER = 2;
 
+  /** Two links are drawn as one where their middle lies no farther aside, in fine pixels. */
+  private static final float STRAIGHT = 0.4f;
+
   /** Fine places are whole numbers of this many bits below a fine pixel. */
   private static final int FINE_BITS = 16;
 
@@ -54,6 +57,9 @@ final class Brush {
   private final float top;
   private final float toMm;
   private final float stepMm;
+
+  /** Square of how far aside of a line a point may lie that is left out of it, in mm. */
+  private final float straight;
 
   /** Breadth of a hair in mm. */
   private final float broadMm;
@@ -121,6 +127,7 @@ final class Brush {
     toMm = 1 / scale;
     top = (float) window.topMm() * scale;
     stepMm = (float) strands.stepMm();
+    straight = STRAIGHT * STRAIGHT * toMm * toMm;
     double hairMm = Coat.hairMm(strands);
     broadMm = (float) hairMm;
     weighs = (float) (hairMm * scale * unit(hairMm, window));
@@ -169,7 +176,14 @@ final class Brush {
     int close = 0;
     int k = 0;
     while (k < size) {
-      float share = coat.seen(first + k);
+      int links = seen0 > 0 && k + 1 < size && isStraight(first + k) ? 2 : 1;
+      float share = coat.seen(first + k + links - 1);
+      if (links == 2 && share == 0) {
+        // It goes under somewhere here: step by step.
+        links = 1;
+        share = coat.seen(first + k);
+      }
+      k += links - 1;
       if (share == 0 && seen0 == 0) {
         hidden = k;
         // Most hair is buried: leap on, and back again where it was seen too late.
@@ -190,9 +204,9 @@ final class Brush {
           taken = true;
         }
         shade(i, k, size, share);
-        int held = (int) (255 * share);
-        if (held > (seen[first + k] & 0xff)) {
-          seen[first + k] = (byte) held;
+        hold(first + k, share);
+        if (links == 2) {
+          hold(first + k - 1, (seen0 + share) * 0.5f);
         }
         if (seen0 == 0 && k > 0) {
           // It comes out from under others: as it is here.
@@ -218,16 +232,19 @@ final class Brush {
       }
       if (k > 0) {
         line(x0, y0, seen0, red0, green0, blue0, x, y, share);
-        map.add(
-            (x0 + x) * 0.5f * toMm,
-            (y0 + y) * 0.5f * toMm,
-            (x - x0) * toMm,
-            (y - y0) * toMm,
-            (seen0 + share) * 0.5f * broadMm,
-            (lightened0 + lightened) * 0.5f,
-            (ownRed0 + ownRed) * 0.5f,
-            (ownGreen0 + ownGreen) * 0.5f,
-            (ownBlue0 + ownBlue) * 0.5f);
+        float per = links == 1 ? toMm : 0.5f * toMm;
+        for (float at = links == 1 ? 0.5f : 0.25f; at < 1; at += 0.5f) {
+          map.add(
+              (x0 + at * (x - x0)) * toMm,
+              (y0 + at * (y - y0)) * toMm,
+              (x - x0) * per,
+              (y - y0) * per,
+              (seen0 + at * (share - seen0)) * broadMm,
+              lightened0 + at * (lightened - lightened0),
+              ownRed0 + at * (ownRed - ownRed0),
+              ownGreen0 + at * (ownGreen - ownGreen0),
+              ownBlue0 + at * (ownBlue - ownBlue0));
+        }
       }
       x0 = x;
       y0 = y;
@@ -240,6 +257,21 @@ final class Brush {
       ownBlue0 = ownBlue;
       lightened0 = lightened;
       k++;
+    }
+  }
+
+  /** Whether the links to either side of a point are one line, as near as it can be seen. */
+  private boolean isStraight(int point) {
+    int i = 3 * point;
+    float x = p[i + across] - 0.5f * (p[i + across - 3] + p[i + across + 3]);
+    float y = p[i + up] - 0.5f * (p[i + up - 3] + p[i + up + 3]);
+    return x * x + y * y < straight;
+  }
+
+  private void hold(int point, float share) {
+    int held = (int) (255 * share);
+    if (held > (seen[point] & 0xff)) {
+      seen[point] = (byte) held;
     }
   }
 

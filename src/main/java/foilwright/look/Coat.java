@@ -15,7 +15,7 @@ import java.util.stream.IntStream;
  */
 final class Coat {
   /** What is seen less than this counts as hidden. */
-  static final float LEAST_SEEN = 0.03f;
+  static final float LEAST_SEEN = 0.05f;
 
   private static final double CELL_MM = 2.5;
   private static final int LAYERS = 18;
