@@ -12,11 +12,14 @@ const hint = document.createElement('p');
 hint.className = 'quiet';
 const APART = 46;
 const PAUSE = 700;
+// To find the ways of handles takes the server longer than a change does, so they wait for the last.
+const QUIET = 400;
 const ASK = 'Open a section or press a foil, and its handles appear on the head.';
 
 let picked = null;
 let turnTo = false;
 let asked = 0;
+let quiet = null;
 let trial = null;
 let focusedHandle = null;
 
@@ -63,6 +66,7 @@ work.addEventListener('foil', (event) => {
 // ---- what the server says of handles
 
 async function refresh() {
+  clearTimeout(quiet);
   const mine = ++asked;
   const section = picked === null ? '' : `&section=${picked}`;
   try {
@@ -449,7 +453,8 @@ work.addEventListener('redrawn', () => {
   place();
   const before = focusedHandle && document.getElementById(focusedHandle);
   if (before && !before.hidden) before.focus({ preventScroll: true });
-  refresh();
+  clearTimeout(quiet);
+  quiet = setTimeout(refresh, QUIET);
 });
 
 work.addEventListener('view', place);
