@@ -23,8 +23,9 @@ import java.util.Map;
  * Where earliest passes latest there is no schedule. The least time that this alone does not refute
  * is a lower bound; a depth-first search over sequences, with the same reasoning after every step,
  * finds a schedule that ends then, or refutes that too and the time is raised by halving what is
- * left between the refuted and the found. Only a limit on the number of steps can leave a gap, and
- * then the lower bound is what was refuted.
+ * left between the refuted and the found. Straight dives alone close in first; what they leave open
+ * is then searched in earnest, the less the nearer they came. Only a limit on the number of steps
+ * can leave a gap, and then the lower bound is what was refuted.
  */
 final class Interleaving {
   private final Times times;
@@ -46,8 +47,16 @@ final class Interleaving {
   private boolean changed;
   private long steps;
   private long stepLimit;
+  private long spent;
+  private long mostSpent;
   private int splits;
   private int dived;
+
+  // What is known: no schedule ends before the one, and the best ends at the other, ms.
+  private long low;
+  private long high;
+  private List<Action> best;
+  private boolean found;
   private double share;
   private final int[][] surely;
   private final int[][] possibly;
@@ -70,6 +79,15 @@ final class Interleaving {
 
   /** How often what can be out before a block is halved, for one end. */
   private static final int SPLITS = 80;
+
+  /** Steps in all after the straight dives, while a gap is wider than {@link #NEAR}. */
+  private static final int MOST_STEPS = 20_000;
+
+  /** Steps in all for a gap no wider, which nobody would notice at the chair. */
+  private static final int STEPS_WHEN_NEAR = 2_000;
+
+  /** A quarter of a minute, ms. */
+  private static final long NEAR = 15_000;
 
   /** Steps of the last search, when nothing is left to halve. */
   private static final int LAST = 5000;
@@ -141,16 +159,19 @@ final class Interleaving {
     return low;
   }
 
-  private Answer decide(long end) {
-    splits = SPLITS;
-    return root(end) ? split() : Answer.REFUTED;
+  private Answer decide(long end, int halvings) {
+    splits = halvings;
+    dived = 0;
+    return root(end) ? split(SHARES.length) : Answer.REFUTED;
   }
 
   /**
    * Dives straight down, and where they find nothing, again with how many foils of a lane are out
    * before a block halved: where most is open, the upper half first.
+   *
+   * @param kinds how many kinds of dives are tried
    */
-  private Answer split() {
+  private Answer split(int kinds) {
     long[] here = bounds[0].clone();
     int lane = -1;
     int at = -1;
@@ -165,20 +186,20 @@ final class Interleaving {
       }
     }
     int middle = lane < 0 ? 0 : surely[lane][at] + (width - 1) / 2;
-    int dives = lane >= 0 && splits == SPLITS ? SHARES.length : 1;
     Answer answer = Answer.UNKNOWN;
-    for (int dive = 0; dive < dives && answer == Answer.UNKNOWN; dive++) {
-      share = SHARES[(dives > 1 ? dive : dived++) % SHARES.length];
+    for (int dive = 0; dive < (lane < 0 ? 1 : kinds) && answer == Answer.UNKNOWN; dive++) {
+      share = SHARES[dived++ % SHARES.length];
       steps = 0;
       stepLimit = lane < 0 ? LAST : 2L * n + DIVE;
       answer = restart(here) ? search() : Answer.REFUTED;
+      spent += steps;
     }
     if (answer != Answer.UNKNOWN || lane < 0) {
       return answer;
     }
     boolean unknown = false;
     for (int half = 0; half < 2; half++) {
-      if (splits-- <= 0) {
+      if (splits-- <= 0 || spent > mostSpent) {
         return Answer.UNKNOWN;
       }
       int least = atLeast[lane][at];
@@ -188,7 +209,7 @@ final class Interleaving {
       } else {
         atMost[lane][at] = middle;
       }
-      answer = restart(here) ? split() : Answer.REFUTED;
+      answer = restart(here) ? split(1) : Answer.REFUTED;
       atLeast[lane][at] = least;
       atMost[lane][at] = most;
       if (answer == Answer.FOUND) {
@@ -586,24 +607,25 @@ final class Interleaving {
     return end;
   }
 
-  static ScheduleResult schedule(Times times) {
-    ScheduleResult waves = Waves.schedule(times);
-    if (waves.schedule().isEmpty()) {
-      return waves;
-    }
-    List<Action> actions = waves.schedule().get().actions();
-    Interleaving search = new Interleaving(times);
-    long best = Times.millis(waves.schedule().get().end());
-    long low = search.rootBound(0, best);
-    boolean found = false;
+  /**
+   * Looks for sooner ends between the bound and the best that is known, by halving.
+   *
+   * @param halvings of what can be out before a block, for one end
+   */
+  private void closeIn(int halvings) {
+    long before = spent;
     long unknown = low - 1;
     long step = 1000;
     long end = low;
-    while (low < best && end < best) {
-      Answer answer = search.decide(end);
+    while (end > unknown && low < high && end < high) {
+      mostSpent = before + (high - low > NEAR ? MOST_STEPS : STEPS_WHEN_NEAR);
+      if (halvings > 0 && spent > mostSpent) {
+        break;
+      }
+      Answer answer = decide(end, halvings);
       if (answer == Answer.FOUND) {
-        best = search.end();
-        actions = search.actions();
+        high = end();
+        best = actions();
         found = true;
       } else {
         low = answer == Answer.REFUTED ? end + 1 : low;
@@ -612,14 +634,25 @@ final class Interleaving {
       }
       end =
           !found
-              ? Math.min(best - 1, end + step)
-              : best - unknown < 1200 ? best - 1 : unknown + (best - unknown) / 2;
-      if (end <= unknown) {
-        break;
-      }
+              ? Math.min(high - 1, end + step)
+              : high - unknown < 1200 ? high - 1 : unknown + (high - unknown) / 2;
     }
+    low = Math.min(low, high);
+  }
+
+  static ScheduleResult schedule(Times times) {
+    ScheduleResult waves = Waves.schedule(times);
+    if (waves.schedule().isEmpty()) {
+      return waves;
+    }
+    Interleaving search = new Interleaving(times);
+    search.best = waves.schedule().get().actions();
+    search.high = Times.millis(waves.schedule().get().end());
+    search.low = search.rootBound(0, search.high);
+    search.closeIn(0);
+    search.closeIn(SPLITS);
     return ScheduleResult.of(
         new Schedule(
-            times.foils, 1, Removal.WHILE_PLACING, actions, Times.minutes(Math.min(low, best))));
+            times.foils, 1, Removal.WHILE_PLACING, search.best, Times.minutes(search.low)));
   }
 }
