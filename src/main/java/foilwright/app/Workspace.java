@@ -35,6 +35,9 @@ public final class Workspace {
   private static final String LIBRARY = "foilwright/library/";
   private static final String ENDING = ".json";
 
+  /** What ships with the program as it was read, which never changes while it runs. */
+  private static final Map<String, byte[]> SHIPPED = new ConcurrentHashMap<>();
+
   private final Path folder;
   private final FittedHeads heads = new FittedHeads();
   private final KeptPlans plans = new KeptPlans();
@@ -190,9 +193,15 @@ public final class Workspace {
   }
 
   private static Optional<byte[]> readShipped(DocumentKind kind, String named) {
-    String resource = "/" + LIBRARY + kind.shelf() + "/" + named + ENDING;
+    return Optional.ofNullable(
+        SHIPPED.computeIfAbsent(kind.shelf() + "/" + named, Workspace::readResource));
+  }
+
+  /** Null where there is none, which is then not kept. */
+  private static byte[] readResource(String named) {
+    String resource = "/" + LIBRARY + named + ENDING;
     try (InputStream in = Workspace.class.getResourceAsStream(resource)) {
-      return in == null ? Optional.empty() : Optional.of(in.readAllBytes());
+      return in == null ? null : in.readAllBytes();
     } catch (IOException e) {
       throw new UncheckedIOException("a shipped document cannot be read: " + resource, e);
     }

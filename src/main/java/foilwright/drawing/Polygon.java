@@ -11,6 +11,9 @@ import java.util.List;
 public final class Polygon {
   private final List<List<Point>> rings;
 
+  /** Made when it is first asked what lies inside; the same for every thread that makes it. */
+  private Bands bands;
+
   private Polygon(List<List<Point>> rings) {
     this.rings = rings;
   }
@@ -55,18 +58,80 @@ public final class Polygon {
   }
 
   public boolean contains(Point p) {
-    boolean inside = false;
-    for (List<Point> ring : rings) {
-      Point a = ring.get(ring.size() - 1);
-      for (Point b : ring) {
-        if (a.y() > p.y() != b.y() > p.y()
-            && p.x() < a.x() + (p.y() - a.y()) / (b.y() - a.y()) * (b.x() - a.x())) {
+    Bands known = bands;
+    if (known == null) {
+      known = Bands.of(rings);
+      bands = known;
+    }
+    return known.contains(p.x(), p.y());
+  }
+
+  /**
+   * The edges by level bands of equal height, so that a point is held only against the edges beside
+   * it.
+   *
+   * @param edges of every band: x and y of the first end, x and y of the second
+   */
+  private record Bands(double top, double perMm, double[][] edges) {
+    private static final int EDGES_IN_BAND = 4;
+    private static final int MOST_BANDS = 256;
+
+    static Bands of(List<List<Point>> rings) {
+      double top = Double.POSITIVE_INFINITY;
+      double bottom = Double.NEGATIVE_INFINITY;
+      int count = 0;
+      for (List<Point> ring : rings) {
+        count += ring.size();
+        for (Point p : ring) {
+          top = Math.min(top, p.y());
+          bottom = Math.max(bottom, p.y());
+        }
+      }
+      int bands = Math.max(1, Math.min(MOST_BANDS, count / EDGES_IN_BAND));
+      double perMm = bottom > top ? bands / (bottom - top) : 0;
+      Bands empty = new Bands(top, perMm, new double[bands][]);
+      int[] filled = new int[bands];
+      for (boolean counting : new boolean[] {true, false}) {
+        for (List<Point> ring : rings) {
+          Point a = ring.get(ring.size() - 1);
+          for (Point b : ring) {
+            int last = empty.band(Math.max(a.y(), b.y()));
+            for (int i = empty.band(Math.min(a.y(), b.y())); i <= last; i++) {
+              if (!counting) {
+                double[] its = empty.edges[i];
+                its[filled[i]] = a.x();
+                its[filled[i] + 1] = a.y();
+                its[filled[i] + 2] = b.x();
+                its[filled[i] + 3] = b.y();
+              }
+              filled[i] += 4;
+            }
+            a = b;
+          }
+        }
+        for (int i = 0; counting && i < bands; i++) {
+          empty.edges[i] = new double[filled[i]];
+          filled[i] = 0;
+        }
+      }
+      return empty;
+    }
+
+    private int band(double y) {
+      return (int) Math.max(0, Math.min(edges.length - 1, (y - top) * perMm));
+    }
+
+    boolean contains(double x, double y) {
+      boolean inside = false;
+      double[] its = edges[band(y)];
+      for (int i = 0; i < its.length; i += 4) {
+        if (its[i + 1] > y != its[i + 3] > y
+            && x < its[i] + (y - its[i + 1]) / (its[i + 3] - its[i + 1]) * (its[i + 2] - its[i])) {
           inside = !inside;
         }
-        a = b;
       }
+      return inside;
     }
-    return inside;
   }
 
   /**

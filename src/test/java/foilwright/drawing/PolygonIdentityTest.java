@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class PolygonIdentityTest {
@@ -65,6 +67,36 @@ class PolygonIdentityTest {
               });
       assertEquals(FRAME.area(), length[0] * 0.01, 0.2, degrees + " deg");
     }
+  }
+
+  /** What the Java library's even-odd paths hold, a star with a thousand crossings holds too. */
+  @Test
+  void holdsTheSamePointsAsALibraryPath() {
+    Random random = new Random(3);
+    List<List<Point>> rings = new ArrayList<>();
+    Path2D path = new Path2D.Double(Path2D.WIND_EVEN_ODD);
+    for (int size : new int[] {3, 4, 40, 400}) {
+      List<Point> ring = new ArrayList<>();
+      for (int i = 0; i < size; i++) {
+        Point p = new Point(random.nextDouble() * 50 - 20, random.nextDouble() * 30);
+        ring.add(p);
+        if (i == 0) {
+          path.moveTo(p.x(), p.y());
+        } else {
+          path.lineTo(p.x(), p.y());
+        }
+      }
+      path.closePath();
+      rings.add(ring);
+    }
+    Polygon star = Polygon.of(rings);
+    int inside = 0;
+    for (int i = 0; i < 20_000; i++) {
+      Point p = new Point(random.nextDouble() * 54 - 22, random.nextDouble() * 34 - 2);
+      assertEquals(path.contains(p.x(), p.y()), star.contains(p), p.toString());
+      inside += star.contains(p) ? 1 : 0;
+    }
+    assertTrue(inside > 5_000 && inside < 15_000, inside + " of 20000 inside");
   }
 
   @Test
