@@ -192,16 +192,18 @@ public final class Workspace {
     }
   }
 
-  private static Optional<byte[]> readShipped(DocumentKind kind, String named) {
+  private Optional<byte[]> readShipped(DocumentKind kind, String named) {
+    if (!shippedOf(kind).contains(named)) {
+      return Optional.empty();
+    }
     return Optional.ofNullable(
         SHIPPED.computeIfAbsent(kind.shelf() + "/" + named, Workspace::readResource));
   }
 
-  /** Null where there is none, which is then not kept. */
   private static byte[] readResource(String named) {
     String resource = "/" + LIBRARY + named + ENDING;
     try (InputStream in = Workspace.class.getResourceAsStream(resource)) {
-      return in == null ? null : in.readAllBytes();
+      return in.readAllBytes();
     } catch (IOException e) {
       throw new UncheckedIOException("a shipped document cannot be read: " + resource, e);
     }
@@ -215,9 +217,13 @@ public final class Workspace {
         "name a file, or one of: " + String.join(", ", names(kind)));
   }
 
+  private SortedSet<String> shippedOf(DocumentKind kind) {
+    return shipped.computeIfAbsent(kind, Workspace::shippedNames);
+  }
+
   /** Names of all documents of a kind, own and shipped, in alphabetical order. */
   SortedSet<String> names(DocumentKind kind) {
-    SortedSet<String> names = new TreeSet<>(shipped.computeIfAbsent(kind, Workspace::shippedNames));
+    SortedSet<String> names = new TreeSet<>(shippedOf(kind));
     names.addAll(names(folder.resolve(kind.folder())));
     return names;
   }
