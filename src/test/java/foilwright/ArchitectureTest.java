@@ -128,7 +128,6 @@ class ArchitectureTest {
     for (String writer : List.of("svg", "png", "pdf")) {
       allow(table, "drawing." + writer, "drawing", "geometry", "geometry.surface", "units");
     }
-    table.get("drawing.svg").add("org.jfree.svg..");
     table.get("drawing.pdf").add("org.apache.pdfbox..");
     table.get("drawing.pdf").add("de.rototor.pdfbox..");
     allow(table, "sheet", Stream.concat(CALCULATION.stream(), DRAWING.stream()).toList());

@@ -3,6 +3,7 @@ package foilwright.drawing;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
 
 /**
  * A flat area of the sheet bounded by closed rings, inside by the even-odd rule; millimetres. A
@@ -12,7 +13,7 @@ public final class Polygon {
   private final List<List<Point>> rings;
 
   /** Made when it is first asked what lies inside; the same for every thread that makes it. */
-  private Bands bands;
+  private final AtomicReference<Bands> bands = new AtomicReference<>();
 
   private Polygon(List<List<Point>> rings) {
     this.rings = rings;
@@ -58,10 +59,10 @@ public final class Polygon {
   }
 
   public boolean contains(Point p) {
-    Bands known = bands;
+    Bands known = bands.get();
     if (known == null) {
       known = Bands.of(rings);
-      bands = known;
+      bands.set(known);
     }
     return known.contains(p.x(), p.y());
   }

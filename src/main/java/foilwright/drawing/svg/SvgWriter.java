@@ -3,21 +3,19 @@ package foilwright.drawing.svg;
 import static java.util.stream.Collectors.joining;
 
 import foilwright.drawing.Box;
+import foilwright.drawing.Curve;
 import foilwright.drawing.Ink;
 import foilwright.drawing.Mark;
 import foilwright.drawing.Page;
 import foilwright.drawing.Painter;
 import foilwright.drawing.Part;
+import foilwright.drawing.Pen;
 import foilwright.drawing.Scene;
 import foilwright.drawing.Typeface;
-import java.awt.Graphics2D;
-import java.util.Arrays;
 import java.util.Base64;
 import java.util.NavigableSet;
+import java.util.Optional;
 import java.util.TreeSet;
-import org.jfree.svg.SVGGraphics2D;
-import org.jfree.svg.SVGUnits;
-import org.jfree.svg.ViewBox;
 
 /**
  * Writes a scene as one {@code svg} element. Its width and height are in millimetres and its view
@@ -33,19 +31,20 @@ public final class SvgWriter {
   /** The scene as SVG, without an XML declaration; UTF-8 when it is written to a file. */
   public static String write(Scene scene, SvgLetters letters) {
     StringBuilder out = new StringBuilder(1 << 17);
-    SVGGraphics2D graphics = new SVGGraphics2D(scene.widthMm(), scene.heightMm(), SVGUnits.MM, out);
-    graphics.setDefsKeyPrefix(scene.id() + "-");
-    graphics.setGeomDoubleConverter(SvgWriter::number);
-    graphics.setTransformDoubleConverter(SvgWriter::number);
     openSheet(scene, letters, out);
-    Painter.paint(scene, new SvgPage(out, graphics, letters));
-    out.append("</g>");
-    ViewBox box = new ViewBox(0, 0, scene.widthMm(), scene.heightMm());
-    String svg = graphics.getSVGElement(scene.id(), true, box, null, null);
-    return asAttributes(named(svg, scene)).replace(" fill-rule='evenodd' d=", " d=");
+    Painter.paint(scene, new SvgPage(out, letters));
+    return out.append("</g></svg>").toString();
   }
 
   private static void openSheet(Scene scene, SvgLetters letters, StringBuilder out) {
+    out.append("<svg id='").append(scene.id());
+    out.append("' role='graphics-document' aria-labelledby='").append(scene.id()).append(TITLE);
+    out.append("' aria-describedby='").append(scene.id()).append(DESCRIPTION);
+    out.append("' xmlns='http://www.w3.org/2000/svg' xmlns:xlink='http://www.w3.org/1999/xlink'");
+    String width = number(scene.widthMm());
+    String height = number(scene.heightMm());
+    out.append(" width='").append(width).append("mm' height='").append(height).append("mm'");
+    out.append(" viewBox='0 0 ").append(width).append(' ').append(height).append("'>");
     out.append("<title id='").append(scene.id()).append(TITLE).append("'>");
     escape(scene.title(), out);
     out.append("</title><desc id='").append(scene.id()).append(DESCRIPTION).append("'>");
@@ -81,11 +80,16 @@ public final class SvgWriter {
 
   /** A number with at most two decimals, without a needless zero, the same in every locale. */
   static String number(double value) {
+    StringBuilder text = new StringBuilder(12);
+    number(value, text);
+    return text.toString();
+  }
+
+  private static void number(double value, StringBuilder text) {
     if (!(Math.abs(value) < 1e7)) {
       throw new IllegalArgumentException(value + " is not on a sheet");
     }
     long hundredths = Math.round(value * 100);
-    StringBuilder text = new StringBuilder(12);
     if (hundredths < 0) {
       text.append('-');
       hundredths = -hundredths;
@@ -93,70 +97,11 @@ public final class SvgWriter {
     text.append(hundredths / 100);
     int rest = (int) (hundredths % 100);
     if (rest != 0) {
-      text.append('.').append(rest / 10);
+      text.append('.').append((char) ('0' + rest / 10));
       if (rest % 10 != 0) {
-        text.append(rest % 10);
+        text.append((char) ('0' + rest % 10));
       }
     }
-    return text.toString();
-  }
-
-  private static String named(String svg, Scene scene) {
-    String start = "<svg id='" + scene.id() + "'";
-    if (!svg.startsWith(start)) {
-      throw new IllegalStateException("the sheet does not start with its name");
-    }
-    return start
-        + " role='graphics-document' aria-labelledby='"
-        + scene.id()
-        + TITLE
-        + "' aria-describedby='"
-        + scene.id()
-        + DESCRIPTION
-        + "'"
-        + svg.substring(start.length());
-  }
-
-  /**
-   * Turns each {@code style='a:b;c:d'} into {@code a='b' c='d'}; escaped text holds no such quote.
-   */
-  private static String asAttributes(String svg) {
-    String mark = " style='";
-    StringBuilder out = new StringBuilder(svg.length());
-    int from = 0;
-    for (int at = svg.indexOf(mark); at >= 0; at = svg.indexOf(mark, from)) {
-      out.append(svg, from, at);
-      int end = svg.indexOf('\'', at + mark.length());
-      for (String entry : svg.substring(at + mark.length(), end).split(";", -1)) {
-        int colon = entry.indexOf(':');
-        if (colon > 0 && !isUsual(entry)) {
-          String name = entry.substring(0, colon);
-          String value = entry.substring(colon + 1);
-          out.append(' ').append(name).append("='");
-          out.append(
-              name.startsWith("stroke-w") || name.startsWith("stroke-d") ? tidy(value) : value);
-          out.append('\'');
-        }
-      }
-      from = end + 1;
-    }
-    return out.append(svg, from, svg.length()).toString();
-  }
-
-  /** Widths and dashes, which the graphics write as single-precision numbers. */
-  private static String tidy(String lengths) {
-    return Arrays.stream(lengths.split(",", -1))
-        .map(length -> number(Double.parseDouble(length)))
-        .collect(joining(","));
-  }
-
-  /** What the sheet's own group or the format's default says already. */
-  private static boolean isUsual(String entry) {
-    return entry.startsWith("stroke-opacity:1")
-        || entry.startsWith("fill-opacity:1")
-        || entry.equals("stroke-linejoin:round")
-        || entry.equals("stroke:none")
-        || entry.startsWith("stroke-miterlimit:");
   }
 
   private static void escape(String text, StringBuilder out) {
@@ -177,9 +122,43 @@ public final class SvgWriter {
             });
   }
 
-  /** Groups and text, written between what the graphics write. */
-  private record SvgPage(StringBuilder out, Graphics2D graphics, SvgLetters letters)
-      implements Page {
+  /** Writes the data of a path. */
+  private record PathData(StringBuilder out) implements Curve.Sink {
+    @Override
+    public void moveTo(double x, double y) {
+      out.append('M');
+      point(x, y);
+    }
+
+    @Override
+    public void lineTo(double x, double y) {
+      out.append('L');
+      point(x, y);
+    }
+
+    @Override
+    public void curveTo(double x1, double y1, double x2, double y2, double x, double y) {
+      out.append('C');
+      point(x1, y1);
+      out.append(',');
+      point(x2, y2);
+      out.append(',');
+      point(x, y);
+    }
+
+    @Override
+    public void close() {
+      out.append('Z');
+    }
+
+    private void point(double x, double y) {
+      number(x, out);
+      out.append(',');
+      number(y, out);
+    }
+  }
+
+  private record SvgPage(StringBuilder out, SvgLetters letters) implements Page {
     @Override
     public void open(Mark mark) {
       out.append("<g id='").append(mark.id()).append("' class='");
@@ -206,7 +185,23 @@ public final class SvgWriter {
 
     @Override
     public void draw(Part.Shape shape) {
-      Painter.draw(shape, graphics);
+      path(shape.curve(), shape.fill(), shape.pen());
+    }
+
+    private void path(Curve curve, Optional<Ink> fill, Optional<Pen> pen) {
+      out.append("<path fill='").append(fill.map(SvgPage::colour).orElse("none")).append('\'');
+      if (pen.isPresent()) {
+        out.append(" stroke='").append(colour(pen.get().ink()));
+        out.append("' stroke-width='").append(number(pen.get().weight().millimetres()));
+        out.append('\'');
+        if (!pen.get().dash().isEmpty()) {
+          String dash = pen.get().dash().stream().map(SvgWriter::number).collect(joining(","));
+          out.append(" stroke-dasharray='").append(dash).append('\'');
+        }
+      }
+      out.append(" d='");
+      curve.visit(new PathData(out));
+      out.append("'/>");
     }
 
     @Override
@@ -223,8 +218,7 @@ public final class SvgWriter {
     @Override
     public void letter(Part.Lettering lettering) {
       if (letters == SvgLetters.OUTLINED) {
-        graphics.setPaint(Painter.toColour(lettering.ink()));
-        graphics.fill(Painter.toShape(Typeface.shipped().outline(lettering)));
+        path(Typeface.shipped().outline(lettering), Optional.of(lettering.ink()), Optional.empty());
         return;
       }
       out.append("<text x='").append(number(lettering.start().x()));
