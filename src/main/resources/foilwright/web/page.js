@@ -276,7 +276,6 @@ export function putParts(parts) {
   for (const part of parts) {
     const here = document.getElementById(part.id);
     if (here) {
-      part.removeAttribute('hx-swap-oob');
       here.replaceWith(part);
       if (part.querySelector('[hx-post]')) window.htmx.process(part);
       before.push(here);
@@ -288,14 +287,15 @@ export function putParts(parts) {
   return before;
 }
 
+const partsIn = (html) => [...document.createRange().createContextualFragment(html).children];
+
 /** Asks for the parts of a page that differ from what is shown. */
 export async function askParts(address, asks, signal) {
   const { value: token } = document.querySelector('#now [name="token"]');
   for (const [name, value] of Object.entries({ ...shown(), token })) asks.set(name, value);
   const answer = await fetch(address, { method: 'POST', body: asks, signal });
   if (!answer.ok) throw new Error(`status ${answer.status}`);
-  const parts = document.createRange().createContextualFragment(await answer.text());
-  return [...parts.querySelectorAll('[data-mark]')];
+  return partsIn(await answer.text());
 }
 
 document.body.addEventListener('htmx:configRequest', (event) => {
@@ -365,6 +365,11 @@ document.body.addEventListener('htmx:beforeSwap', (event) => {
   if (event.detail.requestConfig?.path === '/cure') focused = 'to-look-at';
   const made = event.detail.requestConfig?.path === '/patterns' && event.detail.xhr.status === 200;
   if (made) opened = [];
+  // Parts take their places here; what is left to htmx is the address and what follows.
+  if (event.detail.swapOverride === 'none') {
+    putParts(partsIn(event.detail.serverResponse));
+    event.detail.serverResponse = '';
+  }
 });
 
 // All that is new stands in its place when this comes of the whole; it comes of each part besides.
