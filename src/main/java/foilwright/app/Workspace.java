@@ -39,40 +39,51 @@ public final class Workspace {
   private static final Map<String, byte[]> SHIPPED = new ConcurrentHashMap<>();
 
   private final Path folder;
-  private final FittedHeads heads = new FittedHeads();
-  private final KeptPlans plans = new KeptPlans();
-  private final KeptDocuments<Pattern> patterns =
-      new KeptDocuments<>(Documents::readPattern, Documents::readPattern);
-  private final KeptDocuments<GuestDocument> guests =
-      new KeptDocuments<>(Documents::readGuest, Documents::readGuest);
-  private final KeptDocuments<HouseDocument> houses =
-      new KeptDocuments<>(Documents::readHouse, Documents::readHouse);
-  private final KeptDocuments<Attempt> attempts =
-      new KeptDocuments<>(Documents::readAttempt, Documents::readAttempt);
+  private final Kept kept;
   private final Map<DocumentKind, SortedSet<String>> shipped = new ConcurrentHashMap<>();
 
-  private Workspace(Path folder) {
-    this.folder = folder;
+  private Workspace(Path folder, Kept kept) {
+    this.folder = folder.toAbsolutePath();
+    this.kept = kept;
+  }
+
+  /** What was read and made last: each by what it was made of, wherever that lay. */
+  private static final class Kept {
+    private final FittedHeads heads = new FittedHeads();
+    private final KeptPlans plans = new KeptPlans();
+    private final KeptDocuments<Pattern> patterns =
+        new KeptDocuments<>(Documents::readPattern, Documents::readPattern);
+    private final KeptDocuments<GuestDocument> guests =
+        new KeptDocuments<>(Documents::readGuest, Documents::readGuest);
+    private final KeptDocuments<HouseDocument> houses =
+        new KeptDocuments<>(Documents::readHouse, Documents::readHouse);
+    private final KeptDocuments<Attempt> attempts =
+        new KeptDocuments<>(Documents::readAttempt, Documents::readAttempt);
   }
 
   /** A workspace whose own folders lie in {@code folder}; file names are read from there too. */
   public static Workspace in(Path folder) {
-    return new Workspace(folder.toAbsolutePath());
+    return new Workspace(folder, new Kept());
+  }
+
+  /** A workspace in another folder that knows what was made in this one, and this one of it. */
+  public Workspace elsewhere(Path other) {
+    return new Workspace(other, kept);
   }
 
   /** The heads that were fitted for plans of this workspace. */
   FittedHeads heads() {
-    return heads;
+    return kept.heads;
   }
 
   /** The plans that were made last. */
   KeptPlans plans() {
-    return plans;
+    return kept.plans;
   }
 
   /** The same object as long as the document says the same; so with the other kinds. */
   Found<Pattern> pattern(String named) {
-    return find(DocumentKind.PATTERN, named, patterns);
+    return find(DocumentKind.PATTERN, named, kept.patterns);
   }
 
   /** A pattern by its name, its file or its title; the first of that title by name. */
@@ -88,15 +99,15 @@ public final class Workspace {
   }
 
   Found<GuestDocument> guest(String named) {
-    return find(DocumentKind.GUEST, named, guests);
+    return find(DocumentKind.GUEST, named, kept.guests);
   }
 
   Found<HouseDocument> house(String named) {
-    return find(DocumentKind.HOUSE, named, houses);
+    return find(DocumentKind.HOUSE, named, kept.houses);
   }
 
   Found<Attempt> attempt(String named) {
-    return find(DocumentKind.ATTEMPT, named, attempts);
+    return find(DocumentKind.ATTEMPT, named, kept.attempts);
   }
 
   /**
@@ -165,13 +176,13 @@ public final class Workspace {
     }
   }
 
-  private <T> Found<T> find(DocumentKind kind, String named, KeptDocuments<T> kept) {
+  private <T> Found<T> find(DocumentKind kind, String named, KeptDocuments<T> before) {
     Optional<Path> file = findFile(kind, named);
     if (file.isPresent()) {
-      return kept.file(named, file.get());
+      return before.file(named, file.get());
     }
     return readShipped(kind, named)
-        .map(bytes -> kept.text(named, bytes))
+        .map(bytes -> before.text(named, bytes))
         .orElseGet(() -> new Found<>(named, ReadResult.refused(noSuchDocument(kind, named))));
   }
 

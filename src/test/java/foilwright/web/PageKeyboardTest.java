@@ -1,6 +1,5 @@
 package foilwright.web;
 
-import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -163,7 +162,7 @@ class PageKeyboardTest extends PageTrial {
     Page page = open();
     tabTo(page, page.locator("#pick-part"));
     page.keyboard().type("right");
-    assertThat(page).hasURL(Pattern.compile("part=right"));
+    page.waitForURL(Pattern.compile("part=right").asPredicate());
     tabTo(page, page.locator(".look-beside > summary"));
     page.keyboard().press("Enter");
     tabTo(page, page.locator(".look-beside button"));

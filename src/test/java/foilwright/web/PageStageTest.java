@@ -1,6 +1,5 @@
 package foilwright.web;
 
-import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -68,7 +67,9 @@ class PageStageTest extends PageTrial {
           Locator slice = handle(page, "back left: slice");
           assertThat(slice).isVisible();
           slice.focus();
-          BoundingBox box = slice.boundingBox();
+        },
+        page -> {
+          BoundingBox box = handle(page, "back left: slice").boundingBox();
           assertTrue(box.width >= 44 && box.height >= 44, box.width + " x " + box.height);
         },
         ".view.large");
