@@ -102,7 +102,12 @@ final class Awaited implements InvocationHandler {
       case "isEmpty" -> count > 0 && wanted == (says(state.get("text"), "", true));
       case "hasValue" -> count > 0 && wanted == says(state.get("value"), first, true);
       case "hasAttribute" ->
-          count > 0 && wanted == says(state.get("attribute"), values.length > 1 ? values[1] : "", values.length > 1);
+          count > 0
+              && wanted
+                  == says(
+                      state.get("attribute"),
+                      values.length > 1 ? values[1] : "",
+                      values.length > 1);
       case "isFocused" -> wanted == (boolean) state.get("focused");
       case "isEnabled" -> count > 0 && wanted == (boolean) state.get("enabled");
       case "isDisabled" -> count > 0 && wanted != (boolean) state.get("enabled");
