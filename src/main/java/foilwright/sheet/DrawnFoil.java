@@ -40,9 +40,9 @@ record DrawnFoil(
     String label,
     int slot) {
   /** Shares of the length at which a number may stand, nearest to the middle first. */
-  private static final double[] SHARES = {
-    0.5, 0.44, 0.56, 0.38, 0.62, 0.32, 0.68, 0.26, 0.74, 0.2, 0.8, 0.14, 0.86, 0.08, 0.92
-  };
+  private static final List<Double> SHARES =
+      List.of(
+          0.5, 0.44, 0.56, 0.38, 0.62, 0.32, 0.68, 0.26, 0.74, 0.2, 0.8, 0.14, 0.86, 0.08, 0.92);
 
   private static final double LEAST_FACING_AT_HOME = 0.12;
   private static final double LEAST_FACING = 0.4;
@@ -71,15 +71,12 @@ record DrawnFoil(
   }
 
   static DrawnFoil of(PlacedFoil foil, DrawnHead head, String label, int slot) {
-    List<SurfaceLoops.At> spots = new ArrayList<>();
-    for (double share : SHARES) {
-      spots.add(head.at(foil.middle().at(share * foil.middle().length())));
-    }
+    DrawnHead.Strip strip = head.strip(foil, SHARES);
     return new DrawnFoil(
         foil,
-        head.loops(foil.region()),
-        head.line(foil.middle()),
-        spots,
+        strip.border(),
+        strip.middle(),
+        strip.spots(),
         SectionStyle.of(foil.sectionIndex()),
         label,
         slot);

@@ -11,6 +11,7 @@ import foilwright.geometry.surface.Region;
 import foilwright.head.Head;
 import foilwright.head.HeadForm;
 import foilwright.head.UnrolledScalp;
+import foilwright.placement.PlacedFoil;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashSet;
@@ -41,6 +42,7 @@ public final class DrawnHead {
   /** A plan that is changed in one place keeps most of its parts. */
   private final Map<Region, SurfaceLoops> loops = new WeakHashMap<>();
 
+  private final Map<Region, Strip> strips = new WeakHashMap<>();
   private final List<SurfaceLoops.At> hairline;
   private final List<List<SurfaceLoops.At>> zoneBorders;
   private final Optional<List<SurfaceLoops.At>> partLine;
@@ -97,6 +99,39 @@ public final class DrawnHead {
     SurfaceLoops made = SurfaceLoops.of(region, form::normal, SIMPLIFIED_MM);
     synchronized (loops) {
       loops.put(region, made);
+    }
+    return made;
+  }
+
+  /**
+   * A foil's strip with normals.
+   *
+   * @param middle the line half way through it
+   * @param spots at shares of the length of that line
+   */
+  record Strip(SurfaceLoops border, List<SurfaceLoops.At> middle, List<SurfaceLoops.At> spots) {
+    Strip {
+      middle = List.copyOf(middle);
+      spots = List.copyOf(spots);
+    }
+  }
+
+  /** A foil's strip; kept as long as its region, so the shares are always the same. */
+  Strip strip(PlacedFoil foil, List<Double> shares) {
+    synchronized (strips) {
+      Strip known = strips.get(foil.region());
+      if (known != null) {
+        return known;
+      }
+    }
+    Polyline middle = foil.middle();
+    Strip made =
+        new Strip(
+            loops(foil.region()),
+            line(middle),
+            shares.stream().map(share -> at(middle.at(share * middle.length()))).toList());
+    synchronized (strips) {
+      strips.put(foil.region(), made);
     }
     return made;
   }

@@ -14,24 +14,38 @@ import foilwright.drawing.SurfaceLoops;
 import foilwright.drawing.TextSize;
 import foilwright.drawing.Typeface;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.WeakHashMap;
 
 /**
  * A picture in its place on a sheet, with room for led labels at both sides and a line of words
- * below.
- *
- * @param name begins the id of every mark; unique on its page
- * @param picture what is drawn
- * @param cell the place it has, millimetres of the sheet
- * @param scale millimetres of the sheet for a millimetre of the head
- * @param origin where the picture's origin lies on the sheet
+ * below. May be shared between threads.
  */
-record Frame(String name, Picture picture, Box cell, double scale, Point origin) {
+final class Frame {
   /** Width of the strip at each side of the picture in which led labels lie. */
   static final double STRIP_MM = 6;
 
   /** Height of the line of words below. */
   static final double CAPTION_MM = 5.2;
+
+  private final String name;
+  private final Picture picture;
+  private final Box cell;
+  private final double scale;
+  private final Point origin;
+
+  /** What is seen of parts of the scalp, each kept as long as the part. */
+  private final Map<SurfaceLoops, Polygon> seen = Collections.synchronizedMap(new WeakHashMap<>());
+
+  private Frame(String name, Picture picture, Box cell, double scale, Point origin) {
+    this.name = name;
+    this.picture = picture;
+    this.cell = cell;
+    this.scale = scale;
+    this.origin = origin;
+  }
 
   /** A picture in the middle of a cell. */
   static Frame centred(Picture picture, Box cell, double scale) {
@@ -62,6 +76,21 @@ record Frame(String name, Picture picture, Box cell, double scale, Point origin)
     return new Frame(prefix + "-" + picture.id(), picture, cell, scale, origin);
   }
 
+  /** What is drawn. */
+  Picture picture() {
+    return picture;
+  }
+
+  /** The place it has, millimetres of the sheet. */
+  Box cell() {
+    return cell;
+  }
+
+  /** Millimetres of the sheet for a millimetre of the head. */
+  double scale() {
+    return scale;
+  }
+
   Point at(Point headPoint) {
     return origin.plus(scale * headPoint.x(), scale * headPoint.y());
   }
@@ -70,7 +99,17 @@ record Frame(String name, Picture picture, Box cell, double scale, Point origin)
     return at(picture.at(point));
   }
 
+  /** What can be seen of a part of the scalp. */
   Polygon area(SurfaceLoops part) {
+    Polygon known = seen.get(part);
+    if (known == null) {
+      known = visible(part);
+      seen.put(part, known);
+    }
+    return known;
+  }
+
+  private Polygon visible(SurfaceLoops part) {
     return Polygon.of(
         picture.area(part).rings().stream()
             .map(ring -> ring.stream().map(this::at).toList())

@@ -66,11 +66,15 @@ public final class MapSheet {
   private final List<Frame> frames;
   private final Frame large;
 
+  /** The pictures as they stand alone. */
+  private final List<Frame> alone;
+
   private MapSheet(DrawnHead head, Paper paper) {
     this.head = head;
     this.layout = new SheetLayout(paper);
     this.frames = layout.frames(head);
     this.large = layout.large(head.flat());
+    this.alone = frames.stream().map(frame -> alone(frame.picture())).toList();
   }
 
   /** A map sheet for a head, to be used for every plan on it. */
@@ -145,11 +149,7 @@ public final class MapSheet {
   /** Where a point of the surface lies on one of the {@link #pictures}. */
   public Spot spot(View view, Vector3 point) {
     Frame frame =
-        frames.stream()
-            .filter(f -> f.picture().id().equals(view.words()))
-            .findFirst()
-            .map(f -> alone(f.picture()))
-            .orElseThrow();
+        alone.stream().filter(f -> f.picture().id().equals(view.words())).findFirst().orElseThrow();
     SurfaceLoops.At at = head.at(point);
     return new Spot(frame.at(at), frame.picture().facing(at));
   }
@@ -232,7 +232,6 @@ public final class MapSheet {
     }
 
     List<Alone> pictures() {
-      List<Frame> alone = frames.stream().map(frame -> alone(frame.picture())).toList();
       Map<String, Map<DrawnFoil, Polygon>> seen = seen(alone);
       Map<Integer, String> homes = homes(seen);
       return alone.stream()
