@@ -9,9 +9,11 @@ import foilwright.head.Head;
 import foilwright.units.Area;
 import foilwright.units.Length;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.WeakHashMap;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
@@ -33,6 +35,10 @@ public final class HairOnHead {
   private final HairProfile hair;
   private final Partition zones;
   private final ScalarField lengthsMm;
+
+  /** By region, kept as long as it: a plan that is changed in one place keeps most of its parts. */
+  private final Map<Region, Map<Zone, Area>> areas =
+      Collections.synchronizedMap(new WeakHashMap<>());
 
   private HairOnHead(Head head, HairProfile hair, ScalarField lengthsMm) {
     this.lengthsMm = lengthsMm;
@@ -69,14 +75,23 @@ public final class HairOnHead {
 
   /** Area of a region by zone; zones without a share are left out. */
   public Map<Zone, Area> areas(Region region) {
+    Map<Zone, Area> known = areas.get(region);
+    if (known == null) {
+      known = Collections.unmodifiableMap(measured(region));
+      areas.put(region, known);
+    }
+    return known;
+  }
+
+  private Map<Zone, Area> measured(Region region) {
     double[] mm2 = zones.areas(region);
-    Map<Zone, Area> areas = new EnumMap<>(Zone.class);
+    Map<Zone, Area> byZone = new EnumMap<>(Zone.class);
     for (int z = 0; z < mm2.length; z++) {
       if (mm2[z] > 0) {
-        areas.put(ZONES.get(z), Area.ofSquareMillimetres(mm2[z]));
+        byZone.put(ZONES.get(z), Area.ofSquareMillimetres(mm2[z]));
       }
     }
-    return areas;
+    return byZone;
   }
 
   /** Hairs that root in a region, by zone; zones without a share are left out. */
