@@ -26,6 +26,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -45,11 +46,18 @@ class HandlesTest {
   private static final Set<HandleKind> MOVED =
       EnumSet.of(HandleKind.START, HandleKind.SLICE, HandleKind.BACKGROUND, HandleKind.INSET);
 
-  @TempDir Path folder;
+  @TempDir static Path folder;
+
+  private static Workspace workspace;
+
+  @BeforeAll
+  static void open() {
+    workspace = Workspace.in(folder);
+  }
 
   private Plan plan(String pattern, int section, Section changed) {
     return Planning.plan(
-            Workspace.in(folder),
+            workspace,
             PlanRequest.of(pattern).withGuest("guest-07"),
             step -> {},
             head -> {},
@@ -179,7 +187,7 @@ class HandlesTest {
     int sections = first.isPresent() ? 1 : plan.pattern().sections().size();
     for (int i = 0; i < sections; i++) {
       Section section = plan.pattern().sections().get(i);
-      for (Handle handle : Handles.of(Workspace.in(folder), plan, i, drawings)) {
+      for (Handle handle : Handles.of(workspace, plan, i, drawings)) {
         assertTrue(handle.least() <= handle.value() && handle.value() <= handle.most());
         if (MOVED.contains(handle.kind())) {
           Handle.Track track = handle.tracks().get(0);
@@ -207,7 +215,7 @@ class HandlesTest {
       HandleKind kind =
           section.shape().findAngle().isPresent() ? HandleKind.ANGLE : HandleKind.TURNED;
       Handle handle =
-          Handles.of(Workspace.in(folder), plan, 0, drawings).stream()
+          Handles.of(workspace, plan, 0, drawings).stream()
               .filter(h -> h.kind() == kind)
               .findFirst()
               .orElseThrow();

@@ -18,6 +18,7 @@ import foilwright.pattern.MixSlot;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -27,7 +28,20 @@ class LookFilesTest {
       SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
           .getSchema(Documents.schema("look"));
 
-  @TempDir Path folder;
+  @TempDir static Path folder;
+
+  private static Workspace workspace;
+
+  @BeforeAll
+  static void open() {
+    workspace = Workspace.in(folder);
+  }
+
+  private static Plan plan(String pattern, String guest) {
+    return Planning.plan(workspace, PlanRequest.of(pattern).withGuest(guest), step -> {})
+        .plan()
+        .orElseThrow();
+  }
 
   private LookedPlan looked(String pattern, String guest, double months) {
     LookRequest request =
@@ -35,7 +49,7 @@ class LookFilesTest {
             .withHairs(4000)
             .withHeight(100)
             .withMonths(months);
-    return Looking.look(Workspace.in(folder), request, step -> {}).looked().orElseThrow();
+    return Looking.look(workspace, request, step -> {}).looked().orElseThrow();
   }
 
   private static List<Error> faults(byte[] json) {
@@ -87,7 +101,7 @@ class LookFilesTest {
    */
   @Test
   void coloursFollowLevelZoneAndWish() {
-    Plan plan = looked("fringe-veil", "guest-07", 0).plan();
+    Plan plan = plan("fringe-veil", "guest-07");
     HairColours colours = Looking.colours(plan, Tone.COOL);
     assertEquals(new Level(6), colours.natural().get(Zone.CROWN));
     assertEquals(new Level(5), colours.natural().get(Zone.NAPE_LEFT));
@@ -97,7 +111,7 @@ class LookFilesTest {
     assertEquals(new Level(4), colours.slots().get(MixSlot.B).get(Zone.CROWN));
     assertFalse(colours.lightening().contains(MixSlot.B));
     // Guest-21 is level 3 and wishes for 9, which is more than the 4 levels of one visit.
-    HairColours dark = Looking.colours(looked("v-back", "guest-21", 0).plan(), Tone.COOL);
+    HairColours dark = Looking.colours(plan("v-back", "guest-21"), Tone.COOL);
     assertEquals(new Level(7), dark.slots().get(MixSlot.A).get(Zone.CROWN));
   }
 }

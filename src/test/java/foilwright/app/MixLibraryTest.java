@@ -25,6 +25,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
@@ -34,13 +35,21 @@ class MixLibraryTest {
   private static final HouseDocument HOUSE =
       Documents.readHouse(Path.of("shared/house/practice-room.json")).value().orElseThrow();
 
-  @TempDir Path folder;
+  @TempDir static Path folder;
+
+  /** One for all, guest by guest, so that a head is fitted once. */
+  private static Workspace workspace;
+
+  @BeforeAll
+  static void open() {
+    workspace = Workspace.in(folder);
+  }
 
   @TestFactory
   Stream<DynamicTest> everyPatternIsWeighedOnEveryGuest() {
     List<DynamicTest> tests = new ArrayList<>();
-    for (String pattern : Workspace.shippedNames(DocumentKind.PATTERN)) {
-      for (String guest : Workspace.shippedNames(DocumentKind.GUEST)) {
+    for (String guest : Workspace.shippedNames(DocumentKind.GUEST)) {
+      for (String pattern : Workspace.shippedNames(DocumentKind.PATTERN)) {
         tests.add(
             DynamicTest.dynamicTest(
                 pattern + " on " + guest,
@@ -48,7 +57,7 @@ class MixLibraryTest {
                   PlanRequest request =
                       PlanRequest.of(pattern).withGuest(guest).withPace("apprentice");
                   Plan plan =
-                      Planning.plan(Workspace.in(folder), request, step -> {}).plan().orElseThrow();
+                      Planning.plan(workspace, request, step -> {}).plan().orElseThrow();
                   weigh(plan.placement(), plan.placing().get(0));
                   advise(
                       plan.placement(),

@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -22,18 +23,26 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Every shipped pattern on every shipped guest in the practice room: planned, timed and told. */
 class PlanLibraryTest {
-  @TempDir Path folder;
+  @TempDir static Path folder;
 
-  private Plan plan(PlanRequest request) {
-    PlanOutcome outcome = Planning.plan(Workspace.in(folder), request, step -> {});
+  /** One for all, guest by guest, so that a head is fitted once. */
+  private static Workspace workspace;
+
+  @BeforeAll
+  static void open() {
+    workspace = Workspace.in(folder);
+  }
+
+  private static Plan plan(PlanRequest request) {
+    PlanOutcome outcome = Planning.plan(workspace, request, step -> {});
     return outcome.plan().orElseThrow(() -> new AssertionError(outcome.problems().toString()));
   }
 
   @TestFactory
   Stream<DynamicTest> everyPatternIsPlannedOnEveryGuest() {
     List<DynamicTest> tests = new ArrayList<>();
-    for (String pattern : Workspace.shippedNames(DocumentKind.PATTERN)) {
-      for (String guest : Workspace.shippedNames(DocumentKind.GUEST)) {
+    for (String guest : Workspace.shippedNames(DocumentKind.GUEST)) {
+      for (String pattern : Workspace.shippedNames(DocumentKind.PATTERN)) {
         tests.add(
             DynamicTest.dynamicTest(
                 pattern + " on " + guest,
