@@ -29,6 +29,7 @@ import org.apache.batik.transcoder.image.PNGTranscoder;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.PDFRenderer;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -53,8 +54,17 @@ class RendererAgreementTest {
 
   @TempDir private Path folder;
 
-  private static Scene page() {
-    return SampleMaps.pages("diagonals-back", HeadKind.WOMAN).get(0);
+  private static final Scene PAGE = SampleMaps.pages("diagonals-back", HeadKind.WOMAN).get(0);
+
+  /** Batik's picture of the page with outlined letters, and the own one: what others are beside. */
+  private static BufferedImage byBatik;
+
+  private static BufferedImage ownPicture;
+
+  @BeforeAll
+  static void paint() throws Exception {
+    byBatik = batik(PAGE, SvgLetters.OUTLINED);
+    ownPicture = own(PAGE);
   }
 
   private static BufferedImage batik(Scene page, SvgLetters letters) throws Exception {
@@ -75,34 +85,32 @@ class RendererAgreementTest {
 
   @Test
   void batikSetsTextAsItsShapes() throws Exception {
-    Scene page = page();
-    assertAgree(batik(page, SvgLetters.OUTLINED), batik(page, SvgLetters.EMBEDDED));
+    assertAgree(byBatik, batik(PAGE, SvgLetters.EMBEDDED));
   }
 
   @Test
   void ownPictureAgrees() throws Exception {
-    Scene page = page();
-    assertAgree(batik(page, SvgLetters.OUTLINED), own(page));
+    assertAgree(byBatik, ownPicture);
   }
 
   @Test
   void pdfAgreesInPdfBox() throws Exception {
-    Scene page = page();
+    Scene page = PAGE;
     try (PDDocument document = Loader.loadPDF(PdfWriter.write(page.title(), List.of(page)))) {
       float dpi = (float) (PIXELS_PER_MM * 25.4);
-      assertAgree(own(page), new PDFRenderer(document).renderImageWithDPI(0, dpi));
+      assertAgree(ownPicture, new PDFRenderer(document).renderImageWithDPI(0, dpi));
     }
   }
 
   @Test
   void pdfAgreesInPoppler() throws Exception {
-    Scene page = page();
+    Scene page = PAGE;
     Path pdf = folder.resolve("page.pdf");
     Files.write(pdf, PdfWriter.write(page.title(), List.of(page)));
     String dpi = Double.toString(PIXELS_PER_MM * 25.4);
     String name = folder.resolve("poppler").toString();
     run("pdftoppm", "-png", "-singlefile", "-r", dpi, pdf.toString(), name);
-    assertAgree(own(page), ImageIO.read(new File(name + ".png")));
+    assertAgree(ownPicture, ImageIO.read(new File(name + ".png")));
   }
 
   private static Stream<Scene> others() {
@@ -127,8 +135,7 @@ class RendererAgreementTest {
 
   @Test
   void librsvgAgrees() throws Exception {
-    Scene page = page();
-    assertAgree(batik(page, SvgLetters.OUTLINED), librsvg(page));
+    assertAgree(byBatik, librsvg(PAGE));
   }
 
   private BufferedImage librsvg(Scene page) throws Exception {
@@ -142,7 +149,7 @@ class RendererAgreementTest {
 
   @Test
   void chromiumAgrees() throws Exception {
-    Scene page = page();
+    Scene page = PAGE;
     Path html = folder.resolve("page.html");
     int width = (int) (page.widthMm() * PIXELS_PER_MM);
     int height = (int) (page.heightMm() * PIXELS_PER_MM);
@@ -166,7 +173,7 @@ class RendererAgreementTest {
         "--window-size=" + width + "," + height,
         "--screenshot=" + png,
         html.toUri().toString());
-    assertAgree(batik(page, SvgLetters.OUTLINED), ImageIO.read(png.toFile()));
+    assertAgree(byBatik, ImageIO.read(png.toFile()));
   }
 
   private static boolean isInstalled(String program) {
