@@ -56,8 +56,7 @@ class MixLibraryTest {
                 () -> {
                   PlanRequest request =
                       PlanRequest.of(pattern).withGuest(guest).withPace("apprentice");
-                  Plan plan =
-                      Planning.plan(workspace, request, step -> {}).plan().orElseThrow();
+                  Plan plan = Planning.plan(workspace, request, step -> {}).plan().orElseThrow();
                   weigh(plan.placement(), plan.placing().get(0));
                   advise(
                       plan.placement(),
