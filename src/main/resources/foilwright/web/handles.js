@@ -18,6 +18,7 @@ const ASK = 'Open a section or press a foil, and its handles appear on the head.
 
 let picked = null;
 let turnTo = false;
+let found = false;
 let asked = 0;
 let quiet = null;
 let trial = null;
@@ -34,8 +35,10 @@ function pick(index) {
   finish();
   picked = index;
   turnTo = index !== null;
+  found = false;
   for (const handle of handles()) if (handle.dataset.key !== 'part') handle.remove();
   mark();
+  place();
   work.dispatchEvent(new CustomEvent('picked', { detail: picked }));
   refresh();
 }
@@ -101,6 +104,7 @@ function renew(served) {
       }),
     );
   }
+  found = true;
   if (turnTo) turnToHandles();
   turnTo = false;
   place();
@@ -205,6 +209,7 @@ function place() {
 }
 
 function hintFor(own, name) {
+  if (!found) return `${name}: its handles are being found.`;
   if (!own.length) return `${name}: its values are in the fields of its card.`;
   if (own.some((handle) => !handle.hidden)) {
     return `${name}: drag a handle, or reach it by Tab and use the arrow keys. Escape puts a drag back.`;
