@@ -328,7 +328,7 @@ class PageStageTest extends PageTrial {
           .hasAttribute("aria-pressed", "true");
       assertThat(page.locator("button.pin[aria-pressed='true']")).hasCount(1);
       int hue = Integer.parseInt(foil.get("colour").getAsString().substring(1), 16);
-      assertThat(page.locator("#back-foil-" + number + " > g").first())
+      assertThat(page.locator("#back-foil-" + number + " > path").first())
           .hasAttribute(
               "fill", "rgb(" + (hue >> 16) + "," + (hue >> 8 & 255) + "," + (hue & 255) + ")");
     }
