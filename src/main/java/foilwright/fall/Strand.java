@@ -34,6 +34,11 @@ final class Strand {
   /** How far from the tie hair counts as gathered. */
   private static final float TIE_MM = 9;
 
+  /** How far apart hair bends together no longer, and by how much it then does not, in radians. */
+  private static final double WAVE_REACH_MM = 34;
+
+  private static final double WAVE_DRIFT = 3.4;
+
   private static final float SHOULDERS_FROM_MM = -60;
   private static final float SHOULDERS_TO_MM = -330;
 
@@ -278,16 +283,22 @@ final class Strand {
     pull[l] = 1;
     pullStep[l] = (float) Math.exp(-axisStep / fade);
     gone[l] = 0;
-    // Neighbours bend together: at one height, whatever they grew from.
+    // Neighbours bend together: at one height, whatever they grew from, and farther off at another.
     double phase =
         -2 * Math.PI * z[l] / texture.turnMm()
-            + noise(lock, 26)
+            + WAVE_DRIFT * roots.drift(hair, 26, WAVE_REACH_MM)
+            + 0.6 * noise(lock, 26)
             + 0.5 * noise(clump, 26)
             + 0.25 * noise(key, 26);
     planeX[l] = 0;
     planeY[l] = 0;
     planeZ[l] = 0;
-    double turnMm = texture.turnMm() * (1 + 0.08 * noise(lock, 27) + 0.02 * noise(clump, 27));
+    double turnMm =
+        texture.turnMm()
+            * (1
+                + 0.10 * roots.drift(hair, 27, WAVE_REACH_MM)
+                + 0.04 * noise(lock, 27)
+                + 0.02 * noise(clump, 27));
     radius[l] = (float) (texture.radiusMm() * (1 + 0.25 * noise(clump, 28)) + (stray ? 1.2 : 0));
     sin[l] = (float) Math.sin(phase);
     cos[l] = (float) Math.cos(phase);
