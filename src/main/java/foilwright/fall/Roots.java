@@ -38,6 +38,11 @@ public final class Roots {
   /** How far hair of one side is combed over a part here and there, a standard deviation. */
   private static final double ACROSS_PART_MM = 1.9;
 
+  /** How far the line that the comb drew strays from the part, and over what length it does. */
+  private static final double STRAYS_MM = 1.1;
+
+  private static final double STRAYS_OVER_MM = 16;
+
   /** Within this distance of a part or whorl hair sets out unsteadily. */
   private static final double UNSTEADY_MM = 2.5;
 
@@ -231,9 +236,10 @@ public final class Roots {
     if (uneven == 0 || from > 6 * UNSTEADY_MM) {
       return way;
     }
+    // Where the line strays to one side, hair of that side lies over on the other.
     double over =
-        ACROSS_PART_MM
-            * (0.8 * noise(locks[i], 11) + noise(clumps[i], 11) + 0.7 * noise(keys[i], 11));
+        (right[i] ? STRAYS_MM : -STRAYS_MM) * drift(i, 11, STRAYS_OVER_MM)
+            + ACROSS_PART_MM * (0.5 * noise(clumps[i], 11) + 0.8 * noise(keys[i], 11));
     double turn = UNSTEADY_RAD * Math.exp(-from / UNSTEADY_MM) * noise(keys[i], 12);
     if (from < over && comb.isAtPart(triangles[i])) {
       turn += Math.PI;
@@ -252,14 +258,17 @@ public final class Roots {
 
   /** A hair's length over that of the cut: by hair, by clump, towards a clump's point, strays. */
   private double share(int i, Vector3 place) {
+    // Scissors leave a blunt line nearly even from clump to clump; it wavers over more than one.
+    double byClump = layered ? 0.03 : 0.011;
     double share =
         1
             + 0.025 * noise(keys[i], 6)
-            + 0.03 * noise(clumps[i], 6)
+            + byClump * noise(clumps[i], 6)
+            + (layered ? 0 : 0.012) * drift(i, 6, 45)
             + 0.02 * uneven * Math.log(Math.max(Noise.even(keys[i], 7), 1e-3));
     double u = Math.abs(place.x() / CLUMP_MM - Math.rint(place.x() / CLUMP_MM));
     double v = Math.abs(place.y() / CLUMP_MM - Math.rint(place.y() / CLUMP_MM));
-    share += 0.03 * uneven * (0.5 - u - v);
+    share += byClump * uneven * (0.5 - u - v);
     if (stray[i]) {
       double young = Noise.even(keys[i], 13);
       share *= 0.1 + 0.5 * young * young;

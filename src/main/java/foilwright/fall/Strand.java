@@ -240,7 +240,7 @@ final class Strand {
     tuck[l] = style == HairStyle.TUCKED && ahead[l] ? smooth((float) (length - 120) / 60) : 0;
 
     // The comb's direction; by lock and clump it is unsteady farther on.
-    double shake = stray ? 0.5 : 0.05;
+    double shake = stray ? 0.5 : 0.05 + 0.13 * Math.exp(-roots.edgeMm(hair) / 8);
     combX[l] = (float) (combs[3 * hair] + shake * noise(key, 21));
     combY[l] = (float) (combs[3 * hair + 1] + shake * noise(key, 22));
     combZ[l] = (float) (combs[3 * hair + 2] + shake * 0.5 * noise(key, 23));
@@ -345,7 +345,11 @@ final class Strand {
           return FRINGE_FADE_MM;
         }
         // Hair long enough for the eyes is combed back from the front hairline.
-        combY[l] -= 1.2 * sweep[l] * smooth((y[l] - 20) / 45) * Math.exp(-edgeMm / 38);
+        combY[l] -=
+            (1.2 + Math.exp(-edgeMm / 12))
+                * sweep[l]
+                * smooth((y[l] - 20) / 45)
+                * Math.exp(-edgeMm / 38);
       }
     }
     return COMB_FADE_MM;

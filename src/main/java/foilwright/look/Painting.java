@@ -16,6 +16,12 @@ final class Painting {
   /** In so many parts hair is drawn: the two halves of the roots, each by itself. */
   static final int SLICES = 2;
 
+  /** Share of its light that skin has in the thickest hair. */
+  static final double LEAST_LIGHT = 0.2;
+
+  /** How far about a place hair shades the skin there. */
+  private static final double SHADE_MM = 1.2;
+
   private static final int TOLD_HAIRS = 4096;
   private static final double COAT_SHARE = 0.3;
 
@@ -128,23 +134,53 @@ final class Painting {
   private LookPicture develop() {
     int width = window.width();
     int height = window.height();
+    Hair hair = new Hair(width * height);
+    IntStream.range(0, height)
+        .parallel()
+        .forEach(
+            row -> {
+              for (int column = 0; column < width; column++) {
+                close(row, column, row * width + column, hair);
+              }
+            });
+    int reach = shadeReach(window);
+    Box covers = Box.of(at -> hair.cover[at], width, height);
+    Box places = Box.of(at -> 1, width, height);
     int[] pixels = new int[width * height];
     IntStream.range(0, height)
         .parallel()
         .forEach(
             row -> {
               for (int column = 0; column < width; column++) {
-                pixels[row * width + column] = develop(row, column, row * width + column);
+                int at = row * width + column;
+                double round = covers.sum(row, column, reach) / places.sum(row, column, reach);
+                pixels[at] = develop(at, hair, shade(round));
               }
             });
     return new LookPicture(window.side(), width, height, window.pixelsPerMm(), pixels);
   }
 
-  private int develop(int row, int column, int at) {
+  /** The hair of each pixel: how much of it hair covers, and its light, which that share has. */
+  private static final class Hair {
+    final float[] cover;
+    final float[] red;
+    final float[] green;
+    final float[] blue;
+
+    Hair(int pixels) {
+      cover = new float[pixels];
+      red = new float[pixels];
+      green = new float[pixels];
+      blue = new float[pixels];
+    }
+  }
+
+  /** What was drawn in a pixel, and what closes the holes that a coat does not have. */
+  private void close(int row, int column, int at, Hair into) {
     double covered = coat.cover(row, column);
     double weight = weight(at);
-    if (weight == 0 && bust.cover[at] == 0 && covered < LEAST_FILLED) {
-      return 0;
+    if (weight == 0 && covered < LEAST_FILLED) {
+      return;
     }
     // Few hairs are drawn in a pixel: where a thick coat lies they stand for all of it.
     double dense = (1 + 2.5 * covered) / unit;
@@ -179,18 +215,42 @@ final class Painting {
         blue += eachRound * roundBlue;
       }
     }
-    double figure = (1 - hair) * bust.cover[at];
-    double opaque = hair + figure;
+    into.cover[at] = (float) hair;
+    into.red[at] = (float) red;
+    into.green[at] = (float) green;
+    into.blue[at] = (float) blue;
+  }
+
+  /** Hair before the figure, of whose light the hair round about leaves a share. */
+  private int develop(int at, Hair hair, double shade) {
+    double figure = (1 - hair.cover[at]) * bust.cover[at];
+    double opaque = hair.cover[at] + figure;
     if (opaque < 1e-3) {
       return 0;
     }
-    // Hair shades the skin and the roots tint it.
-    double shaded = (1 - 0.5 * Math.sqrt(covered)) * figure;
-    int r = byteOf((red + shaded * bust.red[at]) / opaque);
-    int g = byteOf((green + shaded * bust.green[at]) / opaque);
-    int b = byteOf((blue + shaded * bust.blue[at]) / opaque);
+    double shaded = shade * figure;
+    int r = byteOf((hair.red[at] + shaded * bust.red[at]) / opaque);
+    int g = byteOf((hair.green[at] + shaded * bust.green[at]) / opaque);
+    int b = byteOf((hair.blue[at] + shaded * bust.blue[at]) / opaque);
     int alpha = (int) Math.round(255 * Math.min(1, opaque));
     return alpha << 24 | r << 16 | g << 8 | b;
+  }
+
+  /** How far about a pixel hair shades it, in pixels. */
+  static int shadeReach(Window window) {
+    return Math.max(1, (int) Math.round(SHADE_MM * window.pixelsPerMm()));
+  }
+
+  /**
+   * Share of its light that skin has between hairs. The lamp stands aside, so that its light comes
+   * through more hair than the eye looks through, and what skin scatters goes out through it again:
+   * as through three times as much.
+   *
+   * @param round how much of the place round about hair covers, 0 to 1
+   */
+  static double shade(double round) {
+    double through = 1 - round;
+    return LEAST_LIGHT + (1 - LEAST_LIGHT) * through * through * through;
   }
 
   private double weight(int at) {

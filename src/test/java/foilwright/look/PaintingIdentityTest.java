@@ -89,7 +89,6 @@ class PaintingIdentityTest {
     Studio studio = Studio.of(strands, 200);
     for (LookSide side : List.of(LookSide.FRONT, LookSide.BACK, LookSide.TOP)) {
       Bust figure = Bust.of(strands.body(), hair.head().form(), studio.bust(side).window);
-      Coat coat = Coat.of(new Coat.Sample(strands), figure);
       LookPicture ofHair = flat(strands, figure, 1, 0);
       LookPicture ofFigure = flat(strands, figure, 0, 1);
       int mixed = 0;
@@ -102,7 +101,8 @@ class PaintingIdentityTest {
             continue;
           }
           assertEquals(255, white >>> 24, "alpha at " + column + ", " + row);
-          double shade = 1 - 0.5 * Math.sqrt(coat.cover(row, column));
+          double shade =
+              Painting.shade(cover(ofHair, row, column, Painting.shadeReach(figure.window)));
           double hairs1 = Colour.linear((white & 0xff) / 255.0);
           double figure1 = Colour.linear((black & 0xff) / 255.0) / shade;
           mixed += hairs1 > 0.1 && figure1 > 0.1 ? 1 : 0;
@@ -114,6 +114,20 @@ class PaintingIdentityTest {
     }
   }
 
+  /** How much of what lies about a pixel white hair covers before a black figure. */
+  private static double cover(LookPicture ofHair, int row, int column, int reach) {
+    double sum = 0;
+    int places = 0;
+    for (int y = Math.max(0, row - reach); y <= Math.min(ofHair.height() - 1, row + reach); y++) {
+      for (int x = Math.max(0, column - reach); x <= Math.min(ofHair.width() - 1, column + reach); x++) {
+        int pixel = ofHair.at(x, y);
+        sum += (pixel >>> 24) / 255.0 * Colour.linear((pixel & 0xff) / 255.0);
+        places++;
+      }
+    }
+    return sum / places;
+  }
+
   /** White hair before what is white, shade and all, leaves no pixel darker. */
   @ParameterizedTest
   @ValueSource(ints = {10_000, 100_000})
@@ -122,7 +136,7 @@ class PaintingIdentityTest {
     Strands strands = strands(hair, FallSettings.USUAL.withHairs(hairs));
     Studio studio = Studio.of(strands, 200);
     Bust figure = Bust.of(strands.body(), hair.head().form(), studio.bust(LookSide.RIGHT).window);
-    LookPicture white = flat(strands, figure, 1, 2);
+    LookPicture white = flat(strands, figure, 1, (float) (1 / Painting.LEAST_LIGHT));
     for (int row = 0; row < white.height(); row++) {
       for (int column = 0; column < white.width(); column++) {
         if (white.at(column, row) >>> 24 > 0) {
