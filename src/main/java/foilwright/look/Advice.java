@@ -210,7 +210,12 @@ public record Advice(String text, List<Integer> foils) {
     for (LookSide side : List.of(LookSide.FRONT, LookSide.BACK)) {
       SideFigures f = down.sides().get(side);
       if (f != null && f.visible().toFraction() > 0) {
-        sides.add((side == LookSide.FRONT ? "from the front" : "at the back") + " " + f.reading());
+        sides.add(
+            format(
+                "%s, %s light, %s",
+                side == LookSide.FRONT ? "from the front" : "at the back",
+                percent(f.visible().toFraction()),
+                f.reading()));
       }
     }
     return sides.isEmpty()

@@ -150,8 +150,8 @@ class PaintingIdentityTest {
       Fill.of(Run.ofMillimetres(4), new Background.Even(Run.ofMillimetres(9)))
           .withPicks(Pick.Weave.ofMillimetres(5, 4));
 
-  /** What Student's t of ten degrees of freedom passes as seldom as a normal number passes 3. */
-  private static final double THREE_SIGMA = 3.957;
+  /** What Student's t of 22 degrees of freedom passes as seldom as a normal number passes 3. */
+  private static final double THREE_SIGMA = 3.38;
 
   /** Figures that a mirror swaps, of some draws. */
   private static double[][] figures(PartSide part, RegionSide side, int firstSeed) {
@@ -168,7 +168,7 @@ class PaintingIdentityTest {
     Placement placement =
         Placer.place(pattern, hair, PlacingSettings.USUAL, NaturalFall.over(hair.head()));
     boolean mirrored = side == RegionSide.LEFT;
-    double[][] draws = new double[6][];
+    double[][] draws = new double[12][];
     LookSettings settings = LookSettings.of(HairColours.usual(new Level(5))).withHeight(160);
     for (int i = 0; i < draws.length; i++) {
       Strands strands = strands(hair, FallSettings.USUAL.withHairs(8000).withSeed(firstSeed + i));
@@ -222,7 +222,7 @@ class PaintingIdentityTest {
     return sum / area;
   }
 
-  /** Part and pattern mirrored: what was left is right, as near as six draws of each tell. */
+  /** Part and pattern mirrored: what was left is right, as near as twelve draws of each tell. */
   @Test
   void aMirroredLookIsTheSameMirrored() {
     double[][] here = figures(PartSide.RIGHT, RegionSide.RIGHT, 1);
