@@ -29,9 +29,9 @@ final class Noise {
   }
 
   /**
-   * About normal as {@link #normal}, with a somewhat smaller deviation, and drifting with the place:
-   * places much nearer than a reach have nearly the same, places farther apart know nothing of each
-   * other.
+   * About normal as {@link #normal}, with a somewhat smaller deviation, and drifting with the
+   * place: places much nearer than a reach have nearly the same, places farther apart know nothing
+   * of each other.
    */
   static double drift(long seed, int stream, double x, double y, double z, double reach) {
     double fx = Math.floor(x / reach);

@@ -401,8 +401,7 @@ public final class Roots {
   /** A number that drifts over the scalp, about normal, the same within half of a reach or so. */
   double drift(int i, int stream, double reachMm) {
     return uneven
-        * Noise.drift(
-            seed, stream, places[3 * i], places[3 * i + 1], places[3 * i + 2], reachMm);
+        * Noise.drift(seed, stream, places[3 * i], places[3 * i + 1], places[3 * i + 2], reachMm);
   }
 
   /** Whether it is young or broken, and so short and not where it was combed. */

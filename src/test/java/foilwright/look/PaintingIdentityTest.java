@@ -119,7 +119,9 @@ class PaintingIdentityTest {
     double sum = 0;
     int places = 0;
     for (int y = Math.max(0, row - reach); y <= Math.min(ofHair.height() - 1, row + reach); y++) {
-      for (int x = Math.max(0, column - reach); x <= Math.min(ofHair.width() - 1, column + reach); x++) {
+      for (int x = Math.max(0, column - reach);
+          x <= Math.min(ofHair.width() - 1, column + reach);
+          x++) {
         int pixel = ofHair.at(x, y);
         sum += (pixel >>> 24) / 255.0 * Colour.linear((pixel & 0xff) / 255.0);
         places++;
