@@ -29,7 +29,7 @@ class LookBrowserTest extends PageTrial {
 
   @Override
   int hairs() {
-    return 30_000;
+    return 15_000;
   }
 
   @Override

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import foilwright.app.SheetKind;
-import foilwright.app.Workspace;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -40,7 +39,7 @@ class PageServerTest {
 
   @BeforeEach
   void start() {
-    server = PageServer.start(Workspace.in(folder), () -> LocalDate.of(2026, 12, 1), 0);
+    server = PageServer.start(PageTrial.MADE.elsewhere(folder), () -> LocalDate.of(2026, 12, 1), 0);
   }
 
   @AfterEach

@@ -46,7 +46,7 @@ abstract class PageTrial {
   private static Browser browser;
 
   /** Each test has a folder of its own; heads and plans made for one serve the next. */
-  private static final Workspace MADE = Workspace.in(Path.of(""));
+  static final Workspace MADE = Workspace.in(Path.of(""));
 
   @TempDir Path folder;
   PageServer server;
