@@ -112,7 +112,7 @@ async function place(looked, turn) {
   const told = looked.querySelector('.words');
   told.remove();
   const next = document.importNode(looked, true);
-  await Promise.all([...next.querySelectorAll('img')].map((image) => image.decode()));
+  await Promise.all([...next.querySelectorAll('img[src]')].map((image) => image.decode()));
   if (turn !== latest) return;
   const focus = document.activeElement?.closest?.('.fall')?.dataset.side;
   shown.replaceChildren(next);
@@ -124,7 +124,6 @@ async function place(looked, turn) {
   tell(fine ? '' : 'A first picture of few hairs', null);
   if (!chosenPart) ways.elements.combed.value = next.dataset.part;
   turnTo(large);
-  wipe();
   showFigure();
   if (focus) next.querySelector(`.fall[data-side="${focus}"] button`)?.focus();
 }
@@ -148,10 +147,14 @@ function turnTo(side) {
     figure.classList.toggle('large', is);
     figure.querySelector('button').setAttribute('aria-pressed', String(is));
   }
+  wipe();
 }
 
+/** Shows as much of before as is asked for; its picture comes when it is first wanted. */
 function wipe() {
   const share = Number(ways.before.value);
+  const before = shown.querySelector('.fall.large .was:not([src])');
+  if (share > 0 && before) before.src = before.dataset.src;
   ways.before.setAttribute(
     'aria-valuetext',
     share === 0 ? 'after only' : share === 100 ? 'before only' : `before on ${share} % from the left`,

@@ -1,6 +1,7 @@
 package foilwright.web;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.microsoft.playwright.Download;
@@ -33,6 +34,16 @@ class PageBrowserTest extends PageTrial {
     page.mouse().wheel(0, 3000);
     assertThat(figures).isInViewport();
     shoot(page, "wide-light");
+    assertThat(page.locator(".handle[data-key=part]")).hasCount(1);
+    List<?> came =
+        (List<?>)
+            page.evaluate(
+                "[...performance.getEntriesByType('navigation'),"
+                    + " ...performance.getEntriesByType('resource')]"
+                    + ".map(e => [e.encodedBodySize, e.name])");
+    int weight = came.stream().mapToInt(e -> (Integer) ((List<?>) e).get(0)).sum();
+    assertTrue(weight > 50_000 && weight < 400_000, weight + " bytes: " + came);
+    assertFalse(came.toString().contains("three"), "3D comes when it is first used");
   }
 
   @Test
