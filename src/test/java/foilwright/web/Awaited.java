@@ -99,7 +99,7 @@ final class Awaited implements InvocationHandler {
       case "hasCount" -> wanted == (count == (int) first);
       case "containsText" -> count > 0 && wanted == says(state.get("text"), first, false);
       case "hasText" -> count > 0 && wanted == says(state.get("text"), first, true);
-      case "isEmpty" -> count > 0 && wanted == (says(state.get("text"), "", true));
+      case "isEmpty" -> count > 0 && wanted == says(state.get("text"), "", true);
       case "hasValue" -> count > 0 && wanted == says(state.get("value"), first, true);
       case "hasAttribute" ->
           count > 0
