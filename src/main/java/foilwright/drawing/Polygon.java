@@ -70,12 +70,22 @@ public final class Polygon {
   /**
    * The edges by level bands of equal height, so that a point is held only against the edges beside
    * it.
-   *
-   * @param edges of every band: x and y of the first end, x and y of the second
    */
-  private record Bands(double top, double perMm, double[][] edges) {
+  private static final class Bands {
     private static final int EDGES_IN_BAND = 4;
     private static final int MOST_BANDS = 256;
+
+    private final double top;
+    private final double perMm;
+
+    /** Of every band: x and y of the first end of each edge, x and y of its second. */
+    private final double[][] edges;
+
+    private Bands(double top, double perMm, double[][] edges) {
+      this.top = top;
+      this.perMm = perMm;
+      this.edges = edges;
+    }
 
     static Bands of(List<List<Point>> rings) {
       double top = Double.POSITIVE_INFINITY;

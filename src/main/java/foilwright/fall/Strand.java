@@ -156,7 +156,7 @@ final class Strand {
     Vector3 at = centre.at(0.60 * centre.length());
     tieOut = head.form().normal(at);
     tie = at.plus(tieOut.times(12));
-    hairlineZ = (float) (centre.first().z());
+    hairlineZ = (float) centre.first().z();
     Vector3 factors = head.form().factors();
     earY = (float) (-38 * factors.y());
     planeTurn = (float) (1 - Math.exp(-axisStep / PLANE_MM));
@@ -266,8 +266,8 @@ final class Strand {
       combY[l] = 0;
       combZ[l] = 0;
     } else {
-      combX[l] += 0.10 * noise(clump, 21) + 0.10 * noise(lock, 21);
-      combY[l] += 0.10 * noise(clump, 22) + 0.10 * noise(lock, 22);
+      combX[l] = (float) (combX[l] + (0.10 * noise(clump, 21) + 0.10 * noise(lock, 21)));
+      combY[l] = (float) (combY[l] + (0.10 * noise(clump, 22) + 0.10 * noise(lock, 22)));
     }
     driftX[l] = (float) (0.005 * noise(key, 36) + 0.012 * noise(clump, 36));
     driftY[l] = (float) (0.005 * noise(key, 37) + 0.012 * noise(clump, 37));
@@ -345,11 +345,12 @@ final class Strand {
           return FRINGE_FADE_MM;
         }
         // Hair long enough for the eyes is combed back from the front hairline.
-        combY[l] -=
+        double back =
             (1.2 + Math.exp(-edgeMm / 12))
                 * sweep[l]
                 * smooth((y[l] - 20) / 45)
                 * Math.exp(-edgeMm / 38);
+        combY[l] = (float) (combY[l] - back);
       }
     }
     return COMB_FADE_MM;
