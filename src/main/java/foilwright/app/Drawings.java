@@ -162,7 +162,7 @@ public final class Drawings {
                 "Hair grows "
                     + Growth.USUAL.over(1).words()
                     + " a month: what is lightened moves away from the scalp by as much.",
-                "Lightened hair is more easily worn: wash it less hot, comb it gently, keep it from"
+                "Lightened hair breaks more easily: wash it less hot, comb it gently, keep it from"
                     + " strong heat, and do as the maker of the products says.")));
   }
 

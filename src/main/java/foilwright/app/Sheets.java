@@ -212,7 +212,7 @@ public final class Sheets {
               "foil "
                   + visit.foils().get(due).number()
                   + " by "
-                  + Math.round(visit.sinceStart(visit.schedule().outBy(due)).toMinutes())
+                  + (int) visit.sinceStart(visit.schedule().outBy(due)).toMinutes()
                   + " min"));
     }
     figures.add(new MapNotes.Total("lightened", totals.lightenedShare() + " of all hair"));

@@ -110,7 +110,7 @@ final class LookText {
             + " hair");
     out.println(
         "  before the light begins; contrast: colour difference to the hair round about (CIEDE2000,"
-            + " 1 is just seen).");
+            + " 1 is just seen side by side, 2 or more at a glance).");
   }
 
   private static void add(Columns table, String name, SideFigures f, double picked) {

@@ -40,7 +40,8 @@ final class ServeCommand implements Command {
             .map(terminal.folder()::resolve)
             .orElse(terminal.folder());
     if (!Files.isDirectory(folder)) {
-      throw new UsageException("--workspace: there is no folder \"" + folder + "\"");
+      throw new UsageException(
+          "--workspace: there is no folder \"" + folder + "\"; make it first, or name another");
     }
     PageServer server;
     try {

@@ -42,7 +42,7 @@ public final class AlertTest {
               "the allergy alert test has no date, so that nobody can tell whether it lies 48 h"
                   + " before "
                   + visit,
-              "write the date down; tested must be: " + each));
+              "write the date down; to be tested: " + each));
     }
     long days = ChronoUnit.DAYS.between(tested.get(), visit);
     if (days < 0) {
@@ -54,7 +54,7 @@ public final class AlertTest {
                   + tested.get()
                   + " is dated after the visit of "
                   + visit,
-              "test first, at least 48 h before; tested must be: " + each));
+              "test first, at least 48 h before; to be tested: " + each));
     }
     if (days < 2) {
       return List.of(
@@ -78,7 +78,7 @@ public final class AlertTest {
                   + days
                   + " days before the visit of "
                   + visit,
-              "see whether the maker's sheet lets it stand so long, else test anew; tested must be: "
+              "see whether the maker's sheet lets it stand so long, else test anew; to be tested: "
                   + each));
     }
     return days == 2
@@ -91,7 +91,7 @@ public final class AlertTest {
                     + " is two days before the visit of "
                     + visit
                     + ": by the hour it may be less than 48 h",
-                "look at the hour of the test; tested must be: " + each))
+                "look at the hour of the test; to be tested: " + each))
         : List.of();
   }
 }

@@ -8,11 +8,15 @@ import java.util.Locale;
 
 /** Quantities as a page tells them; every number with its unit. */
 final class Measure {
+  /** Less than this before a whole minute is that minute. */
+  private static final double ROUNDING_MIN = 0.0005;
+
   private Measure() {}
 
   /** From the time that half of such days keep to that which nine in ten keep. */
   static String range(Minutes half, Minutes nineInTen) {
-    return format("%.0f to %.0f min", half.toMinutes(), Math.ceil(nineInTen.toMinutes() - 1e-6));
+    return format(
+        "%.0f to %.0f min", half.toMinutes(), Math.max(0, Math.ceil(nineInTen.toMinutes() - 1e-6)));
   }
 
   static String hours(TimeRange time) {
@@ -25,9 +29,10 @@ final class Measure {
     return minutes / 60 + " h " + minutes % 60 + " min";
   }
 
-  /** A moment, counted from the start of the visit. */
+  /** A moment as a clock reads, counted from the start of the visit: the minute that has begun. */
   static String at(Minutes time) {
-    return format("%d:%02d", minutes(time) / 60, minutes(time) % 60);
+    long minutes = (long) Math.floor(time.toMinutes() + ROUNDING_MIN);
+    return format("%d:%02d", minutes / 60, minutes % 60);
   }
 
   private static long minutes(Minutes time) {

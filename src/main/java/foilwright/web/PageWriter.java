@@ -191,7 +191,7 @@ final class PageWriter {
               SectionSentence.of(section, head, unit),
               numbers.stream().map(Object::toString).collect(Collectors.joining(" ")),
               ranges(numbers),
-              minutes(its),
+              numbers.isEmpty() ? "no time" : minutes(its),
               share(its),
               fields.of(section),
               looks.stream().filter(look -> look.section() == index).toList()));

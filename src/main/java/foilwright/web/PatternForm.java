@@ -83,13 +83,11 @@ final class PatternForm {
 
   /** Words that say where a new section lies. */
   static List<String> places() {
-    return Stream.concat(
-            Stream.concat(
-                Stream.of("whole scalp"),
-                Arrays.stream(ZoneGroup.values())
-                    .filter(g -> g != ZoneGroup.ALL)
-                    .map(ZoneGroup::words)),
-            ZONES.stream())
+    return Stream.of(
+            Arrays.stream(ZoneGroup.values()).filter(g -> g != ZoneGroup.ALL).map(ZoneGroup::words),
+            ZONES.stream(),
+            Stream.of("whole scalp"))
+        .flatMap(each -> each)
         .toList();
   }
 

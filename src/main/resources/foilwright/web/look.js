@@ -47,7 +47,7 @@ async function piece(address, signal) {
   const answer = await fetch(address, { signal });
   if (answer.status === 204) return null;
   const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
-  if (!answer.ok) throw new Error(page.querySelector('main p')?.textContent ?? 'It failed.');
+  if (!answer.ok) throw new Error(page.querySelector('main p:not(.maker)')?.textContent ?? 'It failed.');
   return page;
 }
 

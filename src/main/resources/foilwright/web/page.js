@@ -372,6 +372,13 @@ document.body.addEventListener('htmx:beforeSwap', (event) => {
   }
 });
 
+/** The section that was added last stands last; it is opened where it can be seen. */
+function showAdded() {
+  const card = all('.card').at(-1);
+  if (!card.querySelector('details').open) card.querySelector('summary').click();
+  card.scrollIntoView({ block: 'start' });
+}
+
 // All that is new stands in its place when this comes of the whole; it comes of each part besides.
 document.body.addEventListener('htmx:afterSwap', (event) => {
   if (event.target !== work) return;
@@ -399,12 +406,15 @@ document.body.addEventListener('htmx:afterSwap', (event) => {
     before.focus({ preventScroll: true });
   }
   work.dispatchEvent(new Event('redrawn'));
+  const { requestConfig, xhr } = event.detail;
+  if (xhr.status === 200 && requestConfig.parameters.do === 'add') showAdded();
+  if (xhr.status !== 200) work.querySelector('.notice')?.scrollIntoView({ block: 'center' });
 });
 
 document.body.addEventListener('htmx:responseError', (event) => {
   giveUp();
   const answer = new DOMParser().parseFromString(event.detail.xhr.responseText, 'text/html');
-  tell(answer.querySelector('main p')?.textContent ?? 'That did not work.');
+  tell(answer.querySelector('main p:not(.maker)')?.textContent ?? 'That did not work.');
 });
 
 document.body.addEventListener('htmx:sendError', () => {
