@@ -35,10 +35,6 @@ final class Measure {
     return format("%d:%02d", minutes / 60, minutes % 60);
   }
 
-  private static long minutes(Minutes time) {
-    return Math.round(time.toMinutes());
-  }
-
   static String minutes(double minutes) {
     return format("%.0f min", minutes);
   }
