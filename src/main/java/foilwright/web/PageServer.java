@@ -26,6 +26,7 @@ import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.concurrent.Semaphore;
 import java.util.function.Supplier;
 
 /** The local web server. It listens to this machine alone. */
@@ -44,6 +45,11 @@ public final class PageServer {
   private final LookPages looks;
   private final Guard guard = new Guard();
   private final Assets assets = new Assets();
+
+  /** One processor is left to changes while others wait for their clocks. */
+  private final Semaphore clocks =
+      new Semaphore(Math.max(1, Runtime.getRuntime().availableProcessors() - 1), true);
+
   private final TemplateEngine templates =
       TemplateEngine.createPrecompiled(
           null, ContentType.Html, PageServer.class.getClassLoader(), "foilwright.web.template");
@@ -233,10 +239,15 @@ public final class PageServer {
   }
 
   private void later(Context context) {
-    show(
-        context,
-        "later.jte",
-        desk.page(ask(context)).clocked().get().withAnswer(answer(context, false)));
+    clocks.acquireUninterruptibly();
+    try {
+      show(
+          context,
+          "later.jte",
+          desk.page(ask(context)).clocked().get().withAnswer(answer(context, false)));
+    } finally {
+      clocks.release();
+    }
   }
 
   private void change(Context context) throws IOException {
