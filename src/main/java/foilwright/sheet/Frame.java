@@ -30,10 +30,14 @@ final class Frame {
   /** Height of the line of words below. */
   static final double CAPTION_MM = 5.2;
 
+  /** Begins the id of every mark; unique on its page. */
   private final String name;
+
   private final Picture picture;
   private final Box cell;
   private final double scale;
+
+  /** Where the picture's origin lies on the sheet, millimetres. */
   private final Point origin;
 
   /** What is seen of parts of the scalp, each kept as long as the part. */

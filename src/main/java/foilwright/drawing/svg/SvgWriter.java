@@ -158,6 +158,7 @@ public final class SvgWriter {
     }
   }
 
+  /** Writes marks as groups, shapes as paths and letters as text or as outlines. */
   private record SvgPage(StringBuilder out, SvgLetters letters) implements Page {
     @Override
     public void open(Mark mark) {
